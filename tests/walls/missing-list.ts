@@ -12,6 +12,7 @@ export const groups: readonly (readonly [why: string, rows: string])[] = [
     `
 ledger | 0.*.area | conflict
 ledgerWith | 0.entries.*.area | conflict
+workOrder | 0.ledger.entries.*.area | conflict
 ledgerTotals | 0.ledger.entries.*.area | conflict
 stockOnHand | 0.ledgers.*.entries.*.area | conflict
 ledgerWith | 1.area | conflict

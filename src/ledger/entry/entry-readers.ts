@@ -118,6 +118,13 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   amount: productAmount(["mass", "volume"]),
   rate: productAmount(["mass/area", "volume/area"]),
   supplies: (input, path) => {
+    if (Array.isArray(input) && input.length === 0)
+      fail(
+        "missing",
+        path,
+        "an empty list",
+        'at least one nutrient or active ingredient; what adds none says so: { value: 0, unit: "lb/1000 ft2", of: "N" }',
+      );
     const list = expectList(input, path, "nutrient or active ingredient");
     for (let i = 0; i < list.length; i++) {
       const { of } = expectStated(list[i], `${path}[${i}]`, "an amount per area");
@@ -142,7 +149,10 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   weather: (input) => input,
   note: text,
   corrects: expectId,
-  voids: flag,
+  voids: (input, path) =>
+    typeof input === "string"
+      ? fail("type", path, input, "true, and in corrects the id of the entry that never happened")
+      : flag(input, path),
 };
 
 /** The fields of an entry, in the order in which they are written. */

@@ -62,6 +62,10 @@ const readTarget = <D extends string, S extends string>(input: unknown) => {
           "a target of water, as measured; asFinishedSpray(measured).estimate is the measured one as spray";
         fail("substance/mismatch", "target", given.target, expected);
       }
+      if ((of as string) === "product" && typeof wanted === "string" && wanted.startsWith("product:")) {
+        const expected = `a target of product, as measured; or the catch stated as "${wanted}"`;
+        fail("substance/mismatch", "target", given.target, expected);
+      }
       return expectQuantity<D, S>(given.target, { dimension, of, bound: "positive" }, "target");
     },
     confidence: () => {

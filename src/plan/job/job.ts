@@ -1,6 +1,6 @@
 import type { CivilDate, DailyTemperatures, Instant } from "../../calendar/index.js";
 import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from "../../interval/index.js";
-import type { Stated } from "../../ledger/index.js";
+import type { Ledger, Stated } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit } from "../../limits/index.js";
 import type { Analysis, NitrogenGuarantee } from "../../nutrient/index.js";
 import type { Finding } from "../../quantity/index.js";
@@ -39,6 +39,11 @@ export interface Job {
   readonly sprayer?: JobSprayer;
   /** What went down before, in any order. */
   readonly log?: readonly JobLogEntry[];
+  /**
+   * The ledger of the site, in place of `log`: what {@link visitEntries} of the visits before put into it. Its corrections
+   * count, and entries after the visit count toward limits that roll.
+   */
+  readonly ledger?: Ledger;
   /** Limits to compare with: of a limit set, or stated here. */
   readonly limits?: readonly Limit[];
   /** What is known of the visit beside its amounts, for limits that ask for it. */

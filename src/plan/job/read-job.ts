@@ -24,7 +24,7 @@ import {
 } from "../../quantity/index.js";
 import type { Job, JobApplicator, SheetUnits } from "./job.js";
 import { checkAllEdges } from "./read-edges.js";
-import { type ReadLogEntry, readLog } from "./read-log.js";
+import { type ReadLogEntry, readBefore } from "./read-log.js";
 import {
   type ReadSprayer,
   type ReadSpreader,
@@ -66,6 +66,7 @@ const jobFields = [
   "treatments",
   "sprayer",
   "log",
+  "ledger",
   "limits",
   "facts",
   "temperatures",
@@ -143,7 +144,7 @@ export const readJob = (input: unknown, problems: Checks): ReadJob => {
   if (sprayed && job.sprayer === undefined) {
     problems.run(() => fail("missing", "sprayer", undefined, "a sprayer, because a treatment is sprayed"));
   }
-  const log = readLog(job.log, date, site, named, problems);
+  const log = readBefore(job, { visit: date, site, named, products, treatments }, problems);
   const limits = readLimits(job.limits, problems);
   const facts = readFacts(job.facts, "facts", problems);
   checkAllEdges(facts, treatments, site, problems);

@@ -1,21 +1,23 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
-import { civilDateAt, readSupplies } from "../../ledger/house.js";
+import { civilDateAt, type HistoryRow, ledgerHistory, readSupplies } from "../../ledger/house.js";
+import { type Ledger, ledger } from "../../ledger/index.js";
 import {
   type Checks,
   expectFields,
   expectList,
   expectText,
+  fail,
   type Problem,
   type Quantity,
   shown,
 } from "../../quantity/index.js";
 import type { RateOf } from "../../tank/index.js";
-import type { JobLogEntry } from "./job.js";
+import type { Job, JobLogEntry } from "./job.js";
 import { namedProduct } from "./named-product.js";
 import type { ReadProduct } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
 import { taggedRate } from "./tagged-rate.js";
-import type { JobProducts } from "./treatments.js";
+import type { JobProducts, ReadTreatment } from "./treatments.js";
 
 /** An entry of the log, read and checked. */
 export interface ReadLogEntry {
@@ -26,6 +28,8 @@ export interface ReadLogEntry {
   readonly product?: ReadProduct;
   readonly rate?: RateOf;
   readonly nutrients?: readonly Quantity<string, string>[];
+  /** Of an entry of the ledger: what it put down, read when it is asked for. */
+  readonly row?: () => HistoryRow;
 }
 
 const logFields = [
@@ -112,7 +116,7 @@ const readEntry = (
 };
 
 /** Reads the log of a job; what is wrong goes to `problems`. */
-export const readLog = (
+const readLog = (
   input: unknown,
   visit: CivilDate | undefined,
   site: ReadSite | undefined,
@@ -133,4 +137,78 @@ export const readLog = (
   return Array.from(input as readonly unknown[])
     .flatMap((item, i) => readEntry(item, `log[${i}]`, around, problems) ?? [])
     .sort((a, b) => compareDates(a.date, b.date));
+};
+
+/** A ledger as it comes from a store; what is wrong goes to `problems`. An empty one where there is none. */
+export const ledgerOf = (input: unknown, at: string, problems: Checks): Ledger => {
+  const none: Ledger = { type: "ledger", version: 1, entries: [] };
+  if (input === undefined) return none;
+  const read = problems.run(() => {
+    const given = expectFields(input, ["type", "version", "entries"], at, "a ledger");
+    if (given.type !== "ledger") fail("type", `${at}.type`, given.type, '"ledger"');
+    if (given.version !== 1) fail("type", `${at}.version`, given.version, "1");
+    return given.entries;
+  });
+  return read === undefined ? none : (problems.run(() => ledger(read as Ledger["entries"]), at) ?? none);
+};
+
+/** What the ledger of a job is read beside. */
+interface BookAround {
+  readonly visit: CivilDate | undefined;
+  readonly products: ReadonlyMap<string, ReadProduct>;
+  readonly treatments: readonly ReadTreatment[];
+}
+
+const putDownBy = (treatment: ReadTreatment): readonly string[] =>
+  treatment.method === "spread" ? [treatment.product.id] : treatment.mix.map(({ product }) => product.id);
+
+/** The ledger of a job as entries of its log, in the order of the dates; what is wrong goes to `problems`. */
+const readBook = (
+  input: unknown,
+  { visit, products, treatments }: BookAround,
+  problems: Checks,
+): readonly ReadLogEntry[] => {
+  const book = ledgerOf(input, "ledger", problems);
+  const planned = new Set(
+    treatments.flatMap((treatment) =>
+      putDownBy(treatment).map((product) => `${visit} ${treatment.id} ${product}`),
+    ),
+  );
+  for (const { id } of book.entries)
+    if (planned.has(id))
+      problems.add({
+        code: "duplicate",
+        path: "ledger",
+        got: id,
+        expected:
+          "a ledger without the entries of this visit: they would count twice; give the one of before it",
+      });
+  const named = new Set(treatments.map(({ id }) => id));
+  const history = ledgerHistory(book, "ledger");
+  return history.dates.map((date, i): ReadLogEntry => {
+    const { treatment, product: id = "" } = history.entry(i);
+    const parts = history.partsOf(i);
+    const product = products.get(id);
+    return {
+      date,
+      path: "ledger",
+      // The treatment of another job had a name of its own: what it put down says which one of this job it was.
+      ...(treatment !== undefined && (named.has(treatment) || product === undefined) && { treatment }),
+      ...(parts.length > 0 && { parts }),
+      ...(product && { product }),
+      row: () => history.row(i),
+    };
+  });
+};
+
+/** What went down before the visit, by the log of a job or by its ledger; what is wrong goes to `problems`. */
+export const readBefore = (
+  job: Job,
+  around: BookAround & { readonly site: ReadSite | undefined; readonly named: JobProducts },
+  problems: Checks,
+): readonly ReadLogEntry[] => {
+  if (job.ledger === undefined) return readLog(job.log, around.visit, around.site, around.named, problems);
+  if (job.log !== undefined)
+    problems.run(() => fail("conflict", "ledger", "log and ledger", "one of them, or they count twice"));
+  return readBook(job.ledger, around, problems);
 };

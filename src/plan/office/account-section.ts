@@ -38,7 +38,7 @@ const accountSection = (
     const rate = rates[of];
     return rate === undefined ? "0" : rateFigure(numberIn(rate, unit));
   };
-  const lines = limitTexts(limits, tests);
+  const lines = limitTexts(limits, tests, first);
   return {
     id: "nutrients",
     title: `NUTRIENTS THIS CALENDAR YEAR: ${parts}`,
@@ -95,16 +95,18 @@ export const sourceText = (source: FactSource): string =>
 const ifMeant = (conditions: readonly string[]): string =>
   conditions.length === 0 ? "" : ` Applies where ${conditions.join(", and ")}.`;
 
-/** What limits say of an application, a sentence each, with who states them. */
-export const limitTexts = (uses: readonly LimitUse[], tests: readonly LimitTest[]): readonly string[] => [
-  ...uses.map(limitText),
-  ...tests.map(testText),
-];
+/** What limits say of an application, a sentence each, with who states them; amounts in the units of the sheet. */
+export const limitTexts = (
+  uses: readonly LimitUse[],
+  tests: readonly LimitTest[],
+  first: FirstUnits,
+): readonly string[] => [...uses.map((use) => limitText(use, first)), ...tests.map(testText)];
 
-const limitText = (use: LimitUse): string => {
+const limitText = (use: LimitUse, first: FirstUnits): string => {
   const { limit, after, remainingUnderStatedLimits: left, violated } = use;
   const count = limit.kind === "count";
-  const { unit } = limit.amount;
+  const own = limit.amount.unit;
+  const unit = count ? own : unitFor(limit.amount, first);
   const amount = (value: number): string => rateFigure(value);
   const of = nutrientWords(limit.of);
   const what = count ? `applications of ${of}` : of;
@@ -122,7 +124,8 @@ const limitText = (use: LimitUse): string => {
       ? ""
       : `, more can be applied from ${use.moreCanBeAppliedFrom}`;
   const line = `${what} ${periodText(limit.per)}: ${amount(numberIn(after, unit))} of ${amount(numberIn(limit.amount, unit))}${count ? "" : ` ${unitWords(unit)}`}`;
-  return `${line}, ${rest}${frees}.${ifMeant(use.appliesIf)} Stated in: ${sourceText(limit.source)}`;
+  const asStated = unit === own ? "" : `, as ${rateFigure(limit.amount.value)} ${unitWords(own)}`;
+  return `${line}, ${rest}${frees}.${ifMeant(use.appliesIf)} Stated in: ${sourceText(limit.source)}${asStated}`;
 };
 
 const testText = ({ limit, found, violated, appliesIf }: LimitTest): string => {

@@ -1,4 +1,4 @@
-import { type Ledger, ledger } from "../../ledger/index.js";
+import type { Ledger } from "../../ledger/index.js";
 import { type ReadLimit, readFacts, readLimits } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
 import {
@@ -15,6 +15,7 @@ import {
   shown,
 } from "../../quantity/index.js";
 import { type SiteDescription, siteArea } from "../../site/index.js";
+import { ledgerOf } from "../job/read-log.js";
 import { shortText } from "../job/read-machines.js";
 import type { RouteStop } from "./route-job.js";
 
@@ -64,18 +65,6 @@ const areaOf = (
     const { net } = siteArea(site as SiteDescription);
     return net.value > 0 ? net : outOfRange("", net, { above: 0 });
   }, `${at}.site`);
-};
-
-const ledgerOf = (input: unknown, at: string, problems: Checks): Ledger => {
-  const none: Ledger = { type: "ledger", version: 1, entries: [] };
-  if (input === undefined) return none;
-  const read = problems.run(() => {
-    const given = expectFields(input, ["type", "version", "entries"], at, "a ledger");
-    if (given.type !== "ledger") fail("type", `${at}.type`, given.type, '"ledger"');
-    if (given.version !== 1) fail("type", `${at}.version`, given.version, "1");
-    return given.entries;
-  });
-  return read === undefined ? none : (problems.run(() => ledger(read as Ledger["entries"]), at) ?? none);
 };
 
 const readStop = (input: unknown, at: string, problems: Checks): ReadStop | undefined => {

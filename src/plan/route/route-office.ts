@@ -22,10 +22,10 @@ const amountsSection = ({ stops }: RouteOrder, first: FirstUnits, areaUnit: stri
   ],
 });
 
-const limitsOf = ({ name, limits }: RouteOrderStop, i: number): readonly string[] => {
-  const said = limitTexts(limits.uses, limits.tests);
-  return said.map((text) => `${i + 1} ${name}: ${text}`);
-};
+const limitsOf =
+  (first: FirstUnits) =>
+  ({ name, limits }: RouteOrderStop, i: number): readonly string[] =>
+    limitTexts(limits.uses, limits.tests, first).map((text) => `${i + 1} ${name}: ${text}`);
 
 /** The sections that only the office copy of a route has: product and limits, stop by stop. */
 export const officeSections = (
@@ -33,7 +33,7 @@ export const officeSections = (
   first: FirstUnits,
   areaUnit: string,
 ): readonly SheetSection[] => {
-  const items = order.stops.flatMap(limitsOf);
+  const items = order.stops.flatMap(limitsOf(first));
   return [
     amountsSection(order, first, areaUnit),
     ...(items.length === 0

@@ -19,13 +19,14 @@ export const logFindings = ({ date, log, treatments, site }: ReadJob): readonly 
         ),
     );
     if (twice === undefined) return [];
+    const book = entry.row === undefined ? "log" : "ledger";
     return [
       {
         code: "log/day-of-visit",
         severity: "caution",
         path: entry.path,
         params: { treatment: twice.id, date },
-        text: `The log has ${entry.product?.name ?? `"${entry.treatment}"`} on ${date}, the day of this visit: limits count it and ${twice.id}. If it is the same application, take it out of the log.`,
+        text: `The ${book} has ${entry.product?.name ?? `"${entry.treatment}"`} on ${date}, the day of this visit: limits count it and ${twice.id}. If it is the same application, take it out of the ${book}.`,
       },
     ];
   });

@@ -79,6 +79,7 @@ const otherContents = (product: ReadProduct, rates: AreaRates): WithFindings<Nut
 
 const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => {
   const { date, path, product, rate, parts = [], nutrients } = entry;
+  if (entry.row !== undefined) return { value: entry.row(), findings: [], notChecked: [] };
   const base = { date, from: path, parts, products: product === undefined ? [] : [product.id] };
   if (product !== undefined && rate !== undefined) {
     const one = statedRate(rate, product.id, path);
@@ -206,15 +207,32 @@ export const nutrientAccounts = (
   });
   const visiting = allWithFindings(orders.map((order) => visitRow(order, job)));
   const visit = visiting.value;
-  const byPart = [...job.treatments, ...job.log].some((item) => item.parts !== undefined);
+  // A ledger may name parts that the site does not have.
+  const byPart = [...job.treatments, ...job.log].some(({ parts = [] }) =>
+    parts.some((part) => job.site.parts.has(part)),
+  );
   const names = byPart ? [...job.site.parts.keys()] : [wholeSite];
   const accounts = allWithFindings(names.map((part) => accountOf(part, { job, visit, history })));
   const before = [logged, visiting];
   return {
     value: accounts.value,
     findings: [...logged.findings, ...logFindings(job), ...accounts.findings],
-    notChecked: [...before.flatMap(({ notChecked }) => notChecked), ...accounts.notChecked],
+    notChecked: [
+      ...elsewhere(job),
+      ...before.flatMap(({ notChecked }) => notChecked),
+      ...accounts.notChecked,
+    ],
   };
+};
+
+/** Parts that the ledger names and the site does not have: what went down there counts for none of them. */
+const elsewhere = ({ log, site }: ReadJob): readonly string[] => {
+  const strange = new Set(log.flatMap(({ parts = [] }) => parts.filter((part) => !site.parts.has(part))));
+  return strange.size === 0
+    ? []
+    : [
+        `What the ledger has on ${[...strange].sort().join(", ")}: the site of the job has no part of that name.`,
+      ];
 };
 
 /** The account of one part. */
@@ -229,8 +247,9 @@ const accountOf = (
   const { job, visit, history } = known;
   const year: NutrientRates[] = [];
   const unweighed: string[] = [];
-  // The log ends with the day of the visit: no entry is of a later year.
   history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
+    // A log ends with the day of the visit; a ledger may go on.
+    if (row.date > job.date) return;
     if (row.rates !== undefined) year.push(row.rates);
     unweighed.push(...(row.unweighed ?? []));
   });

@@ -49,7 +49,8 @@ export interface RepeatPlan {
 const appliedDates = (treatment: ReadTreatment, job: ReadJob): readonly CivilDate[] => {
   const ids =
     treatment.method === "spread" ? [treatment.product.id] : treatment.mix.map(({ product }) => product.id);
-  const same = job.log.filter(({ treatment: named, product, parts }) => {
+  const same = job.log.filter(({ date, treatment: named, product, parts }) => {
+    if (compareDates(date, job.date) > 0) return false;
     const matches =
       named === undefined ? product !== undefined && ids.includes(product.id) : named === treatment.id;
     return (

@@ -1,4 +1,5 @@
 import type { LedgerEntry, Stated } from "../../ledger/index.js";
+import type { Analysis } from "../../nutrient/index.js";
 import { inUnit, type Quantity, timesOf } from "../../quantity/index.js";
 import type { Job, JobApplicator } from "../job/job.js";
 import type { ReadJob } from "../job/read-job.js";
@@ -12,6 +13,15 @@ export const plain = ({ value, unit, of }: Stated): Stated => ({
   ...(of !== undefined && { of }),
 });
 
+/** An analysis as a bag prints it, `24-0-11`, where that is all of it; in a spreadsheet the record reads like code. */
+const gradeOf = (analysis: Analysis): string | Analysis => {
+  const { basis, percent } = analysis;
+  const { N, P2O5, K2O } = percent as { readonly N?: number; readonly P2O5?: number; readonly K2O?: number };
+  const grade = [N, P2O5, K2O].join("-");
+  const whole = Object.keys(percent).length === 3 && /^\d+(?:\.\d+)?(?:-\d+(?:\.\d+)?){2}$/.test(grade);
+  return basis === "oxide" && whole ? grade : analysis;
+};
+
 /** What an entry of a ledger says of a product: what it is, and what of its label counts. */
 export const productLines = (product: ReadProduct): Partial<LedgerEntry> => {
   const { fertilizer: label, density, contents } = product;
@@ -19,7 +29,7 @@ export const productLines = (product: ReadProduct): Partial<LedgerEntry> => {
     product: product.id,
     productName: product.name,
     form: product.form,
-    ...(label && { analysis: label.analysis }),
+    ...(label && { analysis: gradeOf(label.analysis) }),
     ...(label?.slowNitrogen && { slowNitrogen: plain(label.slowNitrogen) }),
     ...(density && { density: plain(density) }),
     ...(contents && contents.length > 0 && { contents: contents.map(plain) }),

@@ -164,6 +164,9 @@ const plainUnit = (text: string, problem: QuizProblem): ReadUnit => {
     };
   }
   const across = crossing(unit, answer);
+  // A keyboard with its capitals locked: the unit of the question, letter by letter.
+  if (across === undefined && unit === unit.toUpperCase() && answer.text.toUpperCase().endsWith(` ${unit}`))
+    return { unit: "as asked", inUnit: (value) => value, unitText: unit };
   if (across === undefined) return missed(unit, answer);
   return { unit: Math.abs(across(1) - 1) < 1e-12 ? "as asked" : "another", inUnit: across, unitText: unit };
 };
@@ -196,9 +199,13 @@ const withoutSizes = (text: string): string =>
     .replace(/ of \d+(?:\.\d+)?[ -]?(?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b(?: each)?/gi, " ")
     .replace(/(?<=\d\s+)\d+(?:\.\d+)?[ -](?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b/gi, " ");
 
+/** An answer as it stands between quotation marks: 5" is five inches, and has one mark only. */
+const unquoted = (text: string): string =>
+  /^(["'“”„«]+)(.*[^"'“”«»])(["'”“»]+)$/s.exec(text)?.[2]?.trim() ?? text;
+
 /** Takes an answer apart. */
 export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
-  const text = input.trim();
+  const text = unquoted(input.trim());
   const letter =
     letterOnly.exec(text)?.[1] ??
     letterFirst

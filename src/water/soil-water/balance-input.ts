@@ -56,7 +56,11 @@ export const daysOf = (
 };
 
 /** Refuses a day without a figure. */
-export const filled = (values: readonly (number | null)[], path: string): readonly number[] => {
+export const filled = (
+  values: readonly (number | null)[],
+  path: string,
+  next = "; gapsOf names the days without one",
+): readonly number[] => {
   const gap = values.indexOf(null);
   return gap < 0
     ? (values as readonly number[]).map((value) => value + 0)
@@ -64,7 +68,7 @@ export const filled = (values: readonly (number | null)[], path: string): readon
         "missing",
         `${path}.values[${gap}]`,
         `null on day ${gap + 1}`,
-        "a figure for every day of the season",
+        `a figure for every day of the season${next}`,
       );
 };
 

@@ -116,7 +116,7 @@ export const soilWaterBalance = (input: {
   const rain =
     q.missingRain === "dry"
       ? fallen.map((mm) => mm ?? 0)
-      : (problems.run(() => filled(fallen, "rain")) ?? []);
+      : (problems.run(() => filled(fallen, "rain", ', or missingRain: "dry"')) ?? []);
   const given =
     q.irrigation === undefined
       ? undefined

@@ -39,7 +39,7 @@ const use = (more: Partial<LimitUse> = {}, limit: Partial<LimitUse["limit"]> = {
   appliesIf: [],
   ...more,
 });
-const told = (...uses: readonly LimitUse[]) => limitTexts(uses, []);
+const told = (...uses: readonly LimitUse[]) => limitTexts(uses, [], "US");
 
 describe("a limit in a sentence", () => {
   test("what is used and what is left", () => {
@@ -98,6 +98,7 @@ describe("a limit in a sentence", () => {
         one({ found: "3 ft", violated: true }),
         one({ found: null, violated: null, appliesIf: ["it rains"] }),
       ],
+      "US",
     );
     expect(all).toEqual([
       "any product, at least 15 ft from water: 20 ft. Stated in: county",

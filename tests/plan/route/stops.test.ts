@@ -54,7 +54,7 @@ describe("the entries of a stop", () => {
         product: "iron",
         productName: "chelated iron",
         form: "liquid",
-        analysis: { basis: "oxide", percent: { N: 6, P2O5: 0, K2O: 0 } },
+        analysis: "6-0-0",
         density: { value: 10, unit: "lb/gal", of: "none" },
         amount: { value: 36, unit: "fl oz", of: "product" },
         method: "spray",

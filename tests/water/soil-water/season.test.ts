@@ -50,15 +50,15 @@ describe("a season", () => {
     ],
     [
       balance({ use: series([4, null, 4]) }),
-      'missing use.values[1]: expected a figure for every day of the season, got "null on day 2"',
+      'missing use.values[1]: expected a figure for every day of the season; gapsOf names the days without one, got "null on day 2"',
     ],
     [
       balance({ irrigation: series([null, 0, 0]) }),
-      'missing irrigation.values[0]: expected a figure for every day of the season, got "null on day 1"',
+      'missing irrigation.values[0]: expected a figure for every day of the season; gapsOf names the days without one, got "null on day 1"',
     ],
     [
       balance({ rain: series([0, 2, null]) }),
-      'missing rain.values[2]: expected a figure for every day of the season, got "null on day 3"',
+      'missing rain.values[2]: expected a figure for every day of the season, or missingRain: "dry", got "null on day 3"',
     ],
     [balance({ depletion: share(100) }), "range depletion: expected less than 100, got 100"],
     [balance({ before: mm(31) }), "range before: expected 30 or less, which the root zone holds, got 31"],
