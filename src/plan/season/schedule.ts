@@ -1,8 +1,28 @@
 import { compareDates } from "../../calendar/index.js";
 import { openBook, place, scheduleOf } from "./schedule-book.js";
 import { dayFor } from "./schedule-day.js";
-import { dueNext, type State } from "./schedule-due.js";
+import { type Due, dueNext, type State } from "./schedule-due.js";
 import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
+
+/**
+ * Whether a treatment comes back by growing degree days, and they do not tell when: the temperatures end before. A stated
+ * number of times, each a least interval after the one before, tells it.
+ */
+const isUntold = ({ treatment, applied, latest }: Due): boolean =>
+  treatment.degreeDays !== undefined &&
+  applied.length > 0 &&
+  latest === null &&
+  (treatment.input.count === undefined || !treatment.rule?.minimumDays);
+
+const untold = (): ReturnType<typeof dayFor> => ({
+  why: [
+    {
+      code: "schedule/not-known",
+      text: "When it is due again is not known: no temperatures tell when its growing-degree-day interval ends.",
+    },
+  ],
+  waits: false,
+});
 
 /**
  * The visits of a season: each treatment is repeated by its stated rule, by growing degree days and within the stated
@@ -12,8 +32,9 @@ import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
  * A first application aims at its earliest day, a repeat at the day by which to reapply,
  * so that a season takes no more applications than the rules ask for. The treatment whose day
  * comes first is placed first; this is a plain order of work and not an optimum. Where a mode of action has come too often
- * in a row, the next application waits for one of another group that ends the run. Limits whose conditions are not
- * known count as meant.
+ * in a row, the next application waits for one of another group that ends the run. One that comes back by growing degree
+ * days is not placed where the temperatures end before its interval does. Limits whose conditions are not known count
+ * as meant.
  *
  * @param plan - the season, what is to be done, temperatures or normals for growing-degree-day intervals, limits and
  *   ledger; everything that is wrong with it is told at once
@@ -59,7 +80,7 @@ export const schedule = (plan: SeasonPlan): Schedule => {
       state.done = true;
       continue;
     }
-    const day = dayFor(due, book);
+    const day = isUntold(due) ? untold() : dayFor(due, book);
     if (day.date !== undefined) {
       place(due, day.date, day.why, state, book);
       if (due.treatment.proposal !== undefined) waiting.clear();
