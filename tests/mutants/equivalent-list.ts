@@ -182,7 +182,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: "src/limits/weigh/counted-days.ts",
-    was: "known !== undefined && known.from <= counter.from",
+    was: "known !== undefined && known.from <= from",
     is: "false",
     why: "what was counted before is counted again, to the same sums",
   },
@@ -200,7 +200,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: "src/ledger/book/ledger-history.ts",
-    was: "sorted.length > 10_000",
+    was: "reader.places.length > 10_000",
     why: "whether rows are kept or read again decides only how soon they are there",
   },
   {
