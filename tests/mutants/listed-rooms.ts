@@ -22,6 +22,8 @@ export const reasons = {
   series: "a term of a series whose ten-thousandth part lies below the last digits of the result",
   last: "takes off what the last digits of a sum put on: the bound itself stands beside it",
   rank: "a rank among the operations: only which is higher counts, and the tests of written equations hold that",
+  posed:
+    "a figure of the problem, or what a figure is drawn from: it is printed and reckoned with alike, and any other would make as true a problem",
   leeway:
     "how far a printed constant may shift an answer: a choice of this library, at least what it shifts and little more, which a check holds",
   never: "never met: the equation has another form there, or what it is held against is smaller",
@@ -213,4 +215,19 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/teach/application-lessons/mix-topics.ts", /slack: /, "leeway"],
   ["src/teach/application-lessons/calibration-topics.ts", /slack: /, "leeway"],
   ["src/teach/application-lessons/nutrient-topics.ts", /slack: /, "leeway"],
+  ["src/teach/application-lessons/mix-topics.ts", /, 4\);/, "shown"],
+  ["src/teach/application-lessons/nutrient-topics.ts", /, 4\);/, "shown"],
+  ["src/teach/topics/figures.ts", /digits = 6/, "shown"],
+  ["src/teach/topics/printable.ts", /0xfffe/, "whole"],
+  ["src/teach/application-lessons/mix-topics.ts", /season \/ 128/, "whole"],
+  ["src/teach/application-lessons/nutrient-topics.ts", /countUp/, "whole"],
+  ["src/teach/ground-lessons/ground-topics.ts", /countUp|countDown/, "whole"],
+  ["src/teach/ground-lessons/record-topics.ts", /month of thirty days/, "whole"],
+  ["src/teach/ground-lessons/stand-topics.ts", /countUp|const (?:seed|scale|exact) = /, "whole"],
+  ["src/teach/ground-lessons/store-topics.ts", /countUp|const need = |times < 2/, "whole"],
+  ["src/teach/application-lessons/nutrient-topics.ts", /const within = /, "posed"],
+  ["src/teach/application-lessons/spray-nozzle-topics.ts", /const rated = /, "posed"],
+  ["src/teach/ground-lessons/record-topics.ts", /const to = |quantity\(10, "m"\)|const diameter = /, "posed"],
+  ["src/teach/ground-lessons/season-topics.ts", /const (?:high|base|gap|days) = /, "posed"],
+  ["src/teach/ground-lessons/site-topics.ts", /const across = /, "posed"],
 ];

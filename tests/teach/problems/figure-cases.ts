@@ -7,6 +7,7 @@ const printed: readonly (readonly [here: () => string, expected: string])[] = [
     [
       [3.8, 2, "3.80"],
       [3.845, 2, "3.85"],
+      [3.8449, 2, "3.84"],
       [12_400, 0, "12,400"],
       [1_234_567.891, 2, "1,234,567.89"],
       [99.995, 2, "100.00"],
@@ -34,6 +35,7 @@ const printed: readonly (readonly [here: () => string, expected: string])[] = [
   ...(
     [
       [18.5, "money:USD", "$18.50"],
+      [3.8449, "money:USD", "$3.84"],
       [87_654.32, "money:USD", "$87,654.32"],
       [43_210.98, "money:EUR", "€43,210.98"],
       [0.6, "money:USD/lb", "$0.60 per lb"],

@@ -72,7 +72,7 @@ const answers: readonly (readonly [
   ["hardly two places from the answer", () => kept(100, [101.9999]), ""],
   ["two places below", () => kept(100, [98]), "98"],
   ["two places of a decimal", () => kept(10, [10.2], { decimals: 1 }), "10.2"],
-  ["hardly two places of a decimal", () => kept(10, [10.1999], { decimals: 1 }), ""],
+  ["hardly two places of a decimal", () => kept(10, [10.199_99], { decimals: 1 }), ""],
   ["two places from another", () => kept(100, [50, 52]), "50 52"],
   ["hardly two places from another", () => kept(100, [50, 51.9999]), "50"],
   // 1.5 percent where that is more, of the one that is there already
@@ -121,7 +121,7 @@ const again: typeof answers = [
   ["two wrong answers only", () => drawn({ answer: 100, values: [2000, 3000] }), 4],
   ["an answer of one digit", () => drawn({ answer: 9.9999, values: far }), 4],
   ["an answer of two digits", () => drawn({ answer: 10, values: far }), 1],
-  ["an answer of one digit behind the point", () => drawn({ answer: 0.9999, values: far, decimals: 1 }), 4],
+  ["an answer of one digit behind the point", () => drawn({ answer: 0.999_95, values: far, decimals: 1 }), 4],
   ["an answer of two digits behind the point", () => drawn({ answer: 1, values: far, decimals: 1 }), 1],
   ["few things are few", () => drawn({ answer: 2, values: far, ...bags }), 1],
   ["nothing", () => drawn({ answer: 0, values: far, ...bags }), 4],
