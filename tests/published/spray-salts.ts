@@ -138,7 +138,6 @@ export const spraySaltChecks: readonly PublishedCheck[] = [
       publisher: "US EPA, pesticide product labels",
       year: 2018,
       where: "ingredient statement; copy of the label",
-      url: "https://docslib.org/download/5895260/us-epa-pesticide-product-label-sharda-clopyralid-60-flumetsulam-18-5-wdg-06-26-2018",
     },
     reached: read,
     given: "60.0 % of the potassium salt of clopyralid",

@@ -47,7 +47,11 @@ const formulations: Citation = /* @__PURE__ */ frozen({
   year: 2018,
 });
 const label = (of: string): Citation => ({ title: `Label of ${of} (copy)`, publisher: "US label" });
-const chebi: Citation = /* @__PURE__ */ frozen({ title: "quinclorac", publisher: "ChEBI" });
+const chebi: Citation = /* @__PURE__ */ frozen({
+  title: "quinclorac",
+  publisher: "ChEBI",
+  where: "in a copy",
+});
 const glyphosate: Citation = /* @__PURE__ */ frozen({
   title: "Understanding Glyphosate Acid Equivalents",
   publisher: "Washington State University small grains",
