@@ -58,7 +58,7 @@ test("what is stated by weight is bought by volume through the density, and the 
     3,
   ]);
   expect(told(() => buy({ package: quantity(5, "gal") }))).toEqual([
-    "missing needs[0].amount: a volume, as the package holds, or the density of the product in products",
+    "missing needs[0].amount: a volume, like the package, or the product's density in products",
   ]);
 });
 
@@ -67,7 +67,7 @@ test("prices that begin with more than one package", () => {
   const [problem] = problemsOf(() => buy({ prices: [two] }));
   expect([problem?.path, problem?.expected, problem?.got]).toEqual([
     "products[0].prices",
-    "the price of one package: from 1",
-    '"prices from 2 on"',
+    "a price that starts at 1 package",
+    '"prices that start at 2"',
   ]);
 });

@@ -95,7 +95,7 @@ describe("the loads of a route", () => {
   test("a tank whose every gallon stays in it is told at what stays, and at the hoses where both fill it", () => {
     const [room, some] = [quantity(20, "gal", "spray"), quantity(12, "gal", "spray")];
     expect(refused({ capacity: room, residualVolume: room })).toEqual([
-      "range residualVolume: less than 20 gal, which the tank holds",
+      "range residualVolume: less than 20 gal, what the tank holds",
     ]);
     expect(
       refused({ capacity: room, residualVolume: some, plumbingVolume: quantity(8, "gal", "spray") }),
