@@ -99,7 +99,7 @@ describe("the loads of a route", () => {
     ]);
     expect(
       refused({ capacity: room, residualVolume: some, plumbingVolume: quantity(8, "gal", "spray") }),
-    ).toEqual(["range plumbingVolume: less than 8 gal, which the tank holds beside the residual volume"]);
+    ).toEqual(["range plumbingVolume: less than 8 gal, what the tank holds on top of the residual volume"]);
   });
   test("a tank too small for a day says how large it has to be", () => {
     // 24 gal in 10,000 fillings are 0.0024 gal, beside what tank and hoses keep
