@@ -15,7 +15,7 @@ export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
   if (rates.length === 1) return rates[0] as NutrientRates;
   const total: Record<string, Rate> = {};
   for (const rate of rates) {
-    for (const of in rate) {
+    for (const of of Object.keys(rate)) {
       const q = rate[of] as Rate;
       total[of] = total[of]?.plus(q) ?? q;
     }

@@ -180,8 +180,7 @@ const readBook = (
         code: "duplicate",
         path: "ledger",
         got: id,
-        expected:
-          "a ledger without the entries of this visit: they would count twice; give the one of before it",
+        expected: "the ledger from before this visit: its own entries would count twice",
       });
   const named = new Set(treatments.map(({ id }) => id));
   const history = ledgerHistory(book, "ledger");

@@ -18,7 +18,7 @@ const untold = (): ReturnType<typeof dayFor> => ({
   why: [
     {
       code: "schedule/not-known",
-      text: "When it is due again is not known: no temperatures tell when its growing-degree-day interval ends.",
+      text: "When it is due again is not known: the temperatures end before its growing-degree-day interval does. State temperatures or normals that reach further.",
     },
   ],
   waits: false,

@@ -22,13 +22,16 @@ const regulator: SeasonTreatment = {
     source,
   },
 };
-const made = (more: Partial<SeasonTreatment> = {}) => {
+const laidOut = (more: Partial<SeasonTreatment> = {}) => {
   const plan: SeasonPlan = {
     season: { from: "2026-05-01", to: "2026-06-30" },
     observed,
     treatments: [{ ...regulator, ...more }],
   };
-  const { visits, notPlaced } = schedule(plan);
+  return schedule(plan);
+};
+const made = (more: Partial<SeasonTreatment> = {}) => {
+  const { visits, notPlaced } = laidOut(more);
   return [
     visits.map(({ date }) => date),
     notPlaced.map(({ number, reasons }) => [number, reasons.at(-1)?.code]),
@@ -42,6 +45,11 @@ test.each([
 ])("%s: up to where the temperatures reach, and not day after day from there on", (_, more) => {
   // 1 May, and each fourteenth day after; from 29 May on only eleven days are known.
   expect(made(more)).toEqual([["2026-05-01", "2026-05-15", "2026-05-29"], [[4, "schedule/not-known"]]]);
+});
+
+test("says what would tell the day", () => {
+  const [none] = laidOut().notPlaced;
+  expect(none?.reasons.at(-1)?.text).toContain("State temperatures or normals that reach further.");
 });
 
 test("done on 29 May before the season was laid out: the next is not placed on the day after", () => {
