@@ -76,7 +76,7 @@ const irac: ResistanceCodeList = {
   version: 1,
   scheme: "IRAC",
   source:
-    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee); read for all but trichlorfon, dinotefuran, imidacloprid, cyantraniliprole and tetraniliprole: in the strategies of CropLife Australia, and in a copy of a poster of that committee. Verify on the label",
+    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee); read for all but trichlorfon, cyantraniliprole and tetraniliprole: in the strategies of CropLife Australia, in a copy of a poster of that committee, and for dinotefuran and imidacloprid in a table of the University of Minnesota (copy), which swaps 1A and 1B. Verify on the label",
   reached: "from memory",
   groups: {
     "1A": words("carbaryl"),

@@ -60,7 +60,8 @@ const clockMonths: readonly number[] = [3, 4, 9, 10, 11];
 /**
  * Whether the clocks may have changed in the time up to a moment: in the United States (15 U.S.C. 260a: a Sunday in March and
  * one in November) and in the European Union (Directive 2000/84/EC: the last Sundays in March and October) they do so early
- * on a Sunday; the months of the south from memory.
+ * on a Sunday. In the south they do so in April, September and October, in Australia, New Zealand and Chile (the time zone
+ * database, edition 2025c).
  */
 const mayChange = (moment: Instant | null, time: Quantity<"time", "none"> | null): boolean => {
   if (moment === null || time === null) return false;

@@ -116,7 +116,7 @@ export const acidForms: readonly AcidForm[] = /* @__PURE__ */ frozen(
     ...of("clopyralid", supplier("Clopyralid-olamine"), "olamine"),
     ...of("clopyralid", label("clopyralid with flumetsulam, 2018"), "potassium"),
     ...of("clopyralid", "from memory", "dimethylammonium"),
-    ...of("aminopyralid", "from memory", "potassium"),
+    ...of("aminopyralid", supplier("Aminopyralid-potassium"), "potassium"),
     ...of("fluroxypyr", fluoride, "meptyl"),
     ...of("quinclorac", chebi, "dimethylammonium"),
     ...of("glyphosate", glyphosate, "isopropylammonium", "potassium", "dimethylammonium", "diammonium"),

@@ -12,10 +12,12 @@ export interface DropletClassInfo {
 }
 
 /**
- * The droplet classes of ASABE S572.3 and ISO 25358, from the finest to the coarsest (from memory). The
- * standard is comparative: reference nozzles, measured on the same instrument, bound the classes, so it has
- * no limits in micrometers, and none are given here. Which class a tip makes at a pressure is in its
- * maker's chart.
+ * The droplet classes of ASABE S572.3 and ISO 25358, from the finest to the coarsest. The standard is
+ * comparative: reference nozzles, measured on the same instrument, bound the classes, so it has no limits
+ * in micrometers, and none are given here. Which class a tip makes at a pressure is in its maker's chart.
+ *
+ * Source: names and colors from very fine to extremely coarse: Grainews, "Nozzle colour and flow rate
+ * confusion", on the colors that tip catalogs use; extremely fine and ultra coarse from memory.
  */
 export const dropletClasses: readonly DropletClassInfo[] = /* @__PURE__ */ frozen([
   { code: "XF", name: "extremely fine", color: "purple" },

@@ -233,7 +233,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "C = 100 - 0.63 * (100 - D)",
     run: christiansenFromLowerQuarter,
     traps: ["Taking one for the other: they are different figures of the same cans."],
-    basis: "from memory",
+    basis: "derived",
     sources: [],
   }),
 ];

@@ -226,7 +226,7 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "F = 1 / (1.852 + 1) + 1 / (2 * n) + sqrt(1.852 - 1) / (6 * n ^ 2)",
     run: ({ outlets }) => multipleOutletFactor({ outlets: Math.round(outlets.in("count")) }),
     traps: ["Taking the whole loss of the full flow: it leaves the pipe on the way."],
-    basis: "from memory",
+    basis: "derived",
     sources: [],
   }),
 ];

@@ -109,7 +109,8 @@ export const frictionLoss = (input: {
  *
  * @throws RatewrightError `range`, `missing`, `not-finite`
  *
- * Source: J. Christiansen 1942, as a public program of hydraulics has it by his name.
+ * Source: J. Christiansen 1942, as a public program of hydraulics has it by his name. Derived as well: it is the sum of
+ * `(k / N)^m / N` over the stretches `k` to within 0.005 for one outlet, 0.0006 for two, and 0.0002 from three on.
  *
  * @example
  * ```ts

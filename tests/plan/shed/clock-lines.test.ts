@@ -53,6 +53,26 @@ describe("the clocks change between the end and the time on the sheet", () => {
     expect(lines("2026-10-31T15:30-04:00", { within: 24 })).toContain(old);
   });
 
+  // What the time zone database says for 2026, read from the runtime, hour by hour.
+  test.each(["Australia/Sydney", "Pacific/Auckland", "America/Santiago", "Europe/Paris", "America/New_York"])(
+    "on each Sunday on which they do in %s",
+    (timeZone) => {
+      const clock = new Intl.DateTimeFormat("en-US", { timeZone, hour: "numeric", hourCycle: "h23" });
+      const start = Date.UTC(2026, 0, 1);
+      const hourOf = (n: number) => Number(clock.format(start + n * 3_600_000));
+      const changes = Array.from({ length: 8759 }, (_, n) => n + 1).filter(
+        (n) => (hourOf(n) - hourOf(n - 1) + 24) % 24 !== 1,
+      );
+      expect(changes).toHaveLength(2);
+      for (const n of changes) {
+        const zoned = new Intl.DateTimeFormat("en-CA", { timeZone, dateStyle: "short" });
+        const saturday = zoned.format(start + (n - 12) * 3_600_000);
+        expect(new Date(saturday).getUTCDay(), saturday).toBe(6);
+        expect(lines(`${saturday}T15:30+00:00`, { notBefore: 24 }), saturday).toContain(old);
+      }
+    },
+  );
+
   test.each([
     ["the time is over before the Sunday begins", "2026-03-07T15:30-05:00", { notBefore: 6 }],
     ["no Sunday lies between", "2026-03-09T15:30-04:00", { within: 24 }],

@@ -180,6 +180,8 @@ describe("acid equivalent", () => {
       ["C10H5Cl2NO2", 242.06, 2],
       ["C10H10Cl2O3", 249.091, 2],
       ["C6H4Cl2N2O2", 207.01416, 2],
+      // Aminopyralid-potassium in a chemical supplier's page.
+      ["C6H3Cl2KN2O2", 245.1, 1],
     ] as const;
     for (const [formula, mass, places] of printed) {
       // The prints weigh chlorine at 35.453, today's table at 35.45.

@@ -253,6 +253,18 @@ describe("run time and efficiency", () => {
     expect(complaints(untyped(runTime, { depth: inch(0.5), rate: min(3) }))).toEqual(["unit/mismatch rate"]);
   });
 
+  test("the lower half is close to that of a normal spread", () => {
+    // in standard deviations below the mean: the mean of the lower half, 2 phi(0), and of the lowest quarter, 4 phi(0.67449)
+    const density = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+    const slope = (2 * density(0)) / (4 * density(0.67449));
+    close(slope, 0.628, 0.0005);
+    for (const du of [40, 60, 85]) {
+      const half =
+        1 / runTimeMultiplier({ method: "lower half from lower quarter", uniformity: percent(du) });
+      expect(Math.abs(half - (1 - slope * (1 - du / 100)))).toBeLessThan(0.02);
+    }
+  });
+
   test("the multipliers differ as the sources do", () => {
     expect(runTimeMultiplier({ method: "none" })).toBe(1);
     fc.assert(
