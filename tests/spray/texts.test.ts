@@ -58,8 +58,8 @@ const rows: readonly (readonly [name: string, findings: readonly Finding[], text
     "a nozzle that only a plugged one makes look worn",
     boom([1, 1, 1, 0]),
     [
-      "nozzle/check-again: 4 of 4 nozzles are off, and they pull the mean. Catch the whole boom again after cleaning and replacing.",
-      "nozzle/clean-first: Low nozzles pull the mean down (nozzle 4); without them nozzle 1, 2, 3 would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.",
+      "nozzle/check-again: 1 of 4 nozzles is off, and it pulls the mean. Catch the whole boom again after cleaning and replacing.",
+      "nozzle/clean-first: Low nozzles pull the mean down (nozzle 4); without them nozzles 1, 2 and 3 would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.",
     ],
   ],
   [
@@ -106,6 +106,14 @@ const rows: readonly (readonly [name: string, findings: readonly Finding[], text
     shown(45),
     [
       "controller/off: The display shows 10 % less than was measured, beyond 5 %: the controller puts on more than it is set to. Correct the meter number and check again.",
+    ],
+  ],
+  [
+    // 52.5001 over 50 is 5.0002 %
+    "a display that is a hair beyond",
+    shown(52.5001),
+    [
+      "controller/off: The display shows 5.0002 % more than was measured, beyond 5 %: the controller puts on less than it is set to. Correct the meter number and check again.",
     ],
   ],
   ["as planned", applied(51), []],

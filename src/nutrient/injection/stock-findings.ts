@@ -1,19 +1,25 @@
 import { roundedApart } from "../../numeric/house.js";
-import { exceeds } from "../../numeric/index.js";
+import { exceeds, wholeUnitsWithin } from "../../numeric/index.js";
 import { type Finding, numberIn } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
+import type { Injector } from "./injector.js";
 import type { StockAmount, StockSalt } from "./stock-salt.js";
 
 /** Whether more is to be dissolved than the stated solubility, and whether calcium meets sulfate or phosphate. */
 export const stockFindings = (
   salts: readonly StockSalt[],
   amounts: readonly StockAmount[],
+  injector: Injector,
 ): { readonly findings: Finding[]; readonly checked: string[]; readonly notChecked: string[] } => {
   const idsOf = (some: readonly StockSalt[]): string => some.map(({ product }) => product.id).join(", ");
   const stated = salts.filter(({ solubility }) => solubility !== undefined);
   const unstated = salts.filter(({ solubility }) => solubility === undefined);
   return {
-    findings: [...solubilityFindings(salts, amounts), ...weightFindings(amounts), ...solids(salts, amounts)],
+    findings: [
+      ...solubilityFindings(salts, amounts, injector),
+      ...weightFindings(amounts, injector),
+      ...solids(salts, amounts),
+    ],
     checked: [
       ...(stated.length > 0 ? [`stated solubility of ${idsOf(stated)}, each by itself`] : []),
       "weight of the salts beside that of water",
@@ -31,8 +37,26 @@ export const stockFindings = (
   };
 };
 
+/**
+ * The way to a stock of less strength, `most` where it is `held` now. The tank has no part in it: what is in a gallon goes
+ * with the dilution alone, and half of the dilution makes half of it.
+ */
+const weaker = ({ reading, dilution }: Injector, held: number, most: number): string => {
+  const parts = wholeUnitsWithin(dilution * most, held) - (reading === "1+N" ? 1 : 0);
+  const least = reading === "1+N" ? 1 : 2;
+  const setting =
+    parts < least
+      ? ""
+      : `set the injector to ${reading.replace("N", String(parts))} or a smaller number, or `;
+  return `A larger tank does not change that: ${setting}ask for less in the final solution.`;
+};
+
 /** More of a salt than is stated to dissolve. */
-const solubilityFindings = (salts: readonly StockSalt[], amounts: readonly StockAmount[]): Finding[] =>
+const solubilityFindings = (
+  salts: readonly StockSalt[],
+  amounts: readonly StockAmount[],
+  injector: Injector,
+): Finding[] =>
   salts.flatMap(({ product, solubility, solubilitySource }, j): Finding[] => {
     const amount = (amounts[j] as StockAmount).perVolume;
     if (solubility === undefined || !exceeds(amount.value, numberIn(solubility, amount.unit))) return [];
@@ -44,14 +68,14 @@ const solubilityFindings = (salts: readonly StockSalt[], amounts: readonly Stock
         severity: "warning",
         path: `salts[${j}].solubility`,
         params: { product: product.id, amount: held, limit: most },
-        text: `${told(held)} lb/gal of ${product.id} in the stock is over the stated ${told(most)} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+        text: `${told(held)} lb/gal of ${product.id} in the stock is over the stated ${told(most)} lb/gal that dissolve. ${weaker(injector, held, most)}`,
         ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
       },
     ];
   });
 
 /** All salts together, beside water. */
-const weightFindings = (amounts: readonly StockAmount[]): Finding[] => {
+const weightFindings = (amounts: readonly StockAmount[], injector: Injector): Finding[] => {
   const total = amounts.reduce((sum, { perVolume }) => sum + perVolume.in("kg/L"), 0);
   return exceeds(total, 1)
     ? [
@@ -60,7 +84,7 @@ const weightFindings = (amounts: readonly StockAmount[]): Finding[] => {
           severity: "warning",
           path: "injector",
           params: { amount: total, limit: 1 },
-          text: `${roundedApart(total, 1, 3)(total)} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. Use a larger tank or a lower ratio.`,
+          text: `${roundedApart(total, 1, 3)(total)} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. ${weaker(injector, total, 1)}`,
           source: "common practice, no source",
         },
       ]

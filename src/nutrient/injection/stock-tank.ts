@@ -114,7 +114,7 @@ export const stockTank = (input: {
     salts: amounts,
     solution: solutionOf(salts, targets, perSolution, unit),
     makes: tank.times(setting.dilution),
-    ...stockFindings(salts, amounts),
+    ...stockFindings(salts, amounts, setting),
   };
 };
 

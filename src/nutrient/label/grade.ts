@@ -103,7 +103,10 @@ const readFurther = (
   const [, digits, symbol, named, stated] =
     take(reading, further) ?? wrong(reading, start, "a percentage with its nutrient, such as 26S or + TE");
   const key = symbol ?? named ?? "";
-  if (!isNutrient(key)) return wrong(reading, start, "a percentage with its nutrient, such as 26S");
+  if (!isNutrient(key)) {
+    const place = start + reading.text.slice(start, reading.at).indexOf(key);
+    return wrong(reading, place, "the symbol of a nutrient that is read here, such as S or Fe");
+  }
   if (hasOwn(percent, key)) {
     const expected = `each nutrient once; ${key} appears again at character ${start + 1}`;
     fail("conflict", reading.path, reading.text, expected);

@@ -75,7 +75,8 @@ export interface RouteLoads {
  *   with `"when empty"` it is driven until it is empty, and filled in the middle of a stop
  * - a filling goes to `capacity`, or to what the rest of the route takes where that is less: the last one leaves
  *   nothing but what tank and hoses keep
- * - before stops where it cannot be filled (`canFill: false`) it takes along what all of them take
+ * - before stops where it cannot be filled (`canFill: false`) it takes along what all of them take; before the first
+ *   stop it is always filled, where the day starts
  * - the first filling also goes up to the outlet of the tank (`residualVolume`) and into the hoses
  *   (`plumbingVolume`): `loaded + startWith = what all stops take + leftOver`; with `startWith` the hoses are full already,
  *   and what they hold is in `leftOver` beside it

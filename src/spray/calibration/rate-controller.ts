@@ -1,3 +1,4 @@
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -72,7 +73,7 @@ export const rateControllerCheck = <S extends Carrier>(input: {
   // Fifteen digits: 52 over 50 less one is 4 %, and not 4.0000000000000036.
   const error = Number((100 * (ratio - 1)).toPrecision(12));
   const within = !exceeds(Math.abs(error), tolerance);
-  const digits = Number(Math.abs(error).toPrecision(3));
+  const told = roundedApart(Math.abs(error), tolerance, 3);
   return {
     type: "rate-controller-check",
     version: 1,
@@ -86,7 +87,7 @@ export const rateControllerCheck = <S extends Carrier>(input: {
             code: "controller/off",
             severity: "warning",
             params: { percent: error, tolerance },
-            text: `The display shows ${digits} % ${error > 0 ? "more" : "less"} than was measured, beyond ${tolerance} %: the controller ${error > 0 ? "puts on less" : "puts on more"} than it is set to. Correct the meter number and check again.`,
+            text: `The display shows ${told(Math.abs(error))} % ${error > 0 ? "more" : "less"} than was measured, beyond ${told(tolerance)} %: the controller ${error > 0 ? "puts on less" : "puts on more"} than it is set to. Correct the meter number and check again.`,
             source: "common practice, no source",
           },
         ],

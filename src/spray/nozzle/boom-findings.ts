@@ -7,6 +7,12 @@ type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons">;
 const numbersOf = (nozzles: readonly Caught[]): readonly string[] =>
   nozzles.map(({ number }) => String(number));
 
+/** `nozzle 4`, `nozzles 1, 2 and 3`. */
+const named = (numbers: readonly string[]): string =>
+  numbers.length === 1
+    ? `nozzle ${numbers[0]}`
+    : `nozzles ${numbers.slice(0, -1).join(", ")} and ${numbers[numbers.length - 1]}`;
+
 /** The flows of a boom, in one unit: its mean, that without the low nozzles, and the rated one. */
 export interface BoomFlows {
   readonly mean: number;
@@ -25,7 +31,8 @@ export const boomFindings = (nozzles: readonly Caught[], flows: BoomFlows): read
 ];
 
 const catchAgain = (nozzles: readonly Caught[]): readonly Finding[] => {
-  const bad = nozzles.filter(({ verdict }) => verdict !== "keep").length;
+  // one that only looks worn beside plugged ones is not off, and pulls nothing
+  const bad = nozzles.filter(({ verdict }) => verdict === "clean" || verdict === "replace").length;
   if (bad === 0) return [];
   return [
     {
@@ -46,7 +53,7 @@ const cleanFirst = (nozzles: readonly Caught[], plugged: BoomFlows["plugged"]): 
       code: "nozzle/clean-first",
       severity: "caution",
       params: { nozzles: pulled, low },
-      text: `Low nozzles pull the mean down (nozzle ${low.join(", ")}); without them nozzle ${pulled.join(", ")} would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.`,
+      text: `Low nozzles pull the mean down (${named(low)}); without them ${named(pulled)} would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.`,
       source: "common practice, no source",
     },
   ];

@@ -74,7 +74,7 @@ export const readTip = (stamp: string): StampedTip => {
       "stamp",
       stamp,
       other === undefined
-        ? 'what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067"'
+        ? 'what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker'
         : "a dash between the angle and the size",
       other === undefined ? {} : { choices: readings.map((each) => each.join("-")) },
     );

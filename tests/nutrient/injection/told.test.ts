@@ -52,7 +52,7 @@ describe("a stock tank tells", () => {
         severity: "warning",
         path: "salts[0].solubility",
         params: { product: "urea", amount: expect.closeTo(1.00145, 4), limit: expect.closeTo(0.83454, 4) },
-        text: "1 lb/gal of urea in the stock is over the stated 0.835 lb/gal that dissolve: use a larger tank or a lower ratio.",
+        text: "1 lb/gal of urea in the stock is over the stated 0.835 lb/gal that dissolve. A larger tank does not change that: set the injector to 1:83 or a smaller number, or ask for less in the final solution.",
         source: "the label",
       },
     ]);
@@ -60,6 +60,28 @@ describe("a stock tank tells", () => {
     expect(tank([n(600)], [urea({ solubility: quantity(120, "g/L") })]).findings).toEqual([]);
     const [bare] = tank([n(600)], [urea({ solubility: quantity(100, "g/L") })]).findings;
     expect(bare).not.toHaveProperty("source");
+  });
+
+  test("the way to a weaker stock, which works when it is gone", () => {
+    // 120 g/L at 1:100 and 100 g/L dissolve: 100 x 100 / 120 = 83.3, so 1:83 holds 99.6 g/L, and 1:84 100.8.
+    const salts = [urea({ solubility: quantity(100, "g/L") })];
+    expect(tank([n(600)], salts, "1:83").findings).toEqual([]);
+    expect(tank([n(600)], salts, "1:84").findings).toHaveLength(1);
+    // 1+99 makes a hundredfold, too: 1+82 is the 83.
+    expect(tank([n(600)], salts, "1+99").findings[0]?.text).toMatch(/set the injector to 1\+82 or/);
+    expect(tank([n(600)], salts, "1+82").findings).toEqual([]);
+    // 240 g/L in the final solution and 100 dissolve: no setting is low enough.
+    expect(tank([n(120_000)], salts, "1:2").findings[0]?.text).toMatch(
+      /dissolve\. A larger tank does not change that: ask for less in the final solution\.$/,
+    );
+    // A tank of twice the size takes twice the salt, and holds the same of it in a liter.
+    const larger = stockTank({
+      targets: [n(600)],
+      salts: salts as never,
+      injector: injector("1:100"),
+      tank: quantity(200, "L"),
+    });
+    expect(larger.findings).toHaveLength(1);
   });
 
   test("salts that weigh more than the water they are in", () => {
@@ -71,7 +93,7 @@ describe("a stock tank tells", () => {
         severity: "warning",
         path: "injector",
         params: { amount: expect.closeTo(2, 9), limit: 1 },
-        text: "2 kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. Use a larger tank or a lower ratio.",
+        text: "2 kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. A larger tank does not change that: set the injector to 1:100 or a smaller number, or ask for less in the final solution.",
         source: "common practice, no source",
       },
     ]);

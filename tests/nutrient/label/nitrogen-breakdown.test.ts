@@ -197,7 +197,7 @@ describe("the text of a grade", () => {
 
   test("shows the place of what it cannot read", () => {
     expect(() => analysis("24-x-11")).toThrow(/character 4, "x"/);
-    expect(() => analysis("24-0-11-5Qq")).toThrow(/character 9, "5Qq"/);
+    expect(() => analysis("24-0-11-5Qq")).toThrow(/character 10, "Qq"/);
     expect(() => analysis("24-0")).toThrow(/it ends before/);
     expect(() => analysis("24+0+11")).toThrow(/is not a hyphen/);
     expect(complaints(() => analysis("60-50-0"))).toEqual(["range analysis"]);

@@ -35,7 +35,7 @@ const rows: readonly Refused[] = [
     read("24-0-11-2Zz"),
     "text",
     "analysis",
-    'at character 9, "2Zz" is not a percentage with its nutrient, such as 26S',
+    'at character 10, "Zz" is not the symbol of a nutrient that is read here, such as S or Fe',
   ],
   [read("24-0-11 green"), "text", "analysis", "is not a percentage with its nutrient, such as 26S or + TE"],
   [read("24-0-11-2Fe-3Fe"), "conflict", "analysis", "each nutrient once; Fe appears again at character 12"],

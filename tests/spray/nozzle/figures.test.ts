@@ -43,7 +43,7 @@ describe("a boom", () => {
     const params = (catches: readonly number[], rated?: number) =>
       caught(catches, rated).findings.map(({ code, params: given, source }) => [code, given, source]);
     expect(params([1, 1, 1, 0])).toEqual([
-      ["nozzle/check-again", { nozzles: 4 }, undefined],
+      ["nozzle/check-again", { nozzles: 1 }, undefined],
       ["nozzle/clean-first", { nozzles: ["1", "2", "3"], low: ["4"] }, "common practice, no source"],
     ]);
     const [, worn] = params([1.25, 1.25], 1);
@@ -53,7 +53,7 @@ describe("a boom", () => {
   });
   test("two low nozzles are named together", () => {
     const text = caught([1, 1, 1, 1, 0, 0]).findings.find(({ code }) => code === "nozzle/clean-first")?.text;
-    expect(text).toContain("(nozzle 5, 6); without them nozzle 1, 2, 3, 4 would");
+    expect(text).toContain("(nozzles 5 and 6); without them nozzles 1, 2, 3 and 4 would");
   });
   test("a rated flow is of what the catches are of", () => {
     const catches = [water(1), water(1)];

@@ -46,7 +46,7 @@ const rows: readonly Refusal[] = [
     readTip,
     [undefined],
     [
-      'missing stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" [undefined]',
+      'missing stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker [undefined]',
     ],
   ],
   [
@@ -54,7 +54,7 @@ const rows: readonly Refusal[] = [
     readTip,
     ["XR"],
     [
-      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" ["XR"]',
+      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker ["XR"]',
     ],
   ],
   [
@@ -62,7 +62,7 @@ const rows: readonly Refusal[] = [
     readTip,
     ["1".repeat(21)],
     [
-      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" ["111111111111111111111"]',
+      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker ["111111111111111111111"]',
     ],
   ],
   [
@@ -70,7 +70,7 @@ const rows: readonly Refusal[] = [
     readTip,
     ["000"],
     [
-      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" ["000"]',
+      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker ["000"]',
     ],
   ],
   [
@@ -414,8 +414,8 @@ const rows: readonly Refusal[] = [
     pulseTips,
     [{ ...sizes, sizes: ["04", "x", 7] }],
     [
-      'type sizes[1]: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" ["x"]',
-      'type sizes[2]: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" [7]',
+      'type sizes[1]: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker ["x"]',
+      'type sizes[2]: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067", without the letters of the maker [7]',
     ],
   ],
   [
