@@ -11,6 +11,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { type Area, areaAt, given, isMetric, type Length, lengthAt, type Share, sourceAt } from "../read.js";
+import { chanceUpper } from "./chance-upper.js";
 
 type Density = Quantity<"count/area", "none">;
 
@@ -52,7 +53,8 @@ const fewest = 10;
  * - `n` cores, `s` standard deviation of the counts, `k` of `coverageFactor` with `n - 1` degrees of freedom
  *
  * Counts scatter at least as chance does (a Poisson distribution), so the interval is never narrower than
- * that, however alike the counts came out; and it ends at zero, below which there is no density. Where
+ * that, however alike the counts came out: its upper end is that of the exact limits of Poisson for all that was counted,
+ * where that is the higher one. It ends at zero, below which there is no density. Where
  * nothing was found the upper end is `-ln(1 - confidence) / (n a)`. White grubs lie in patches: cores from one patch say nothing of
  * the rest, so count by zones.
  *
@@ -65,7 +67,7 @@ const fewest = 10;
  * @returns per ft2, or per m2 for a core in metric units
  * @throws RatewrightError `missing`, `conflict`, `range`, `unit/mismatch`, `type`; all that are found
  * Source: an extension text on white grubs, in a copy, for cores of a cup cutter and at least 10 places;
- * JCGM 100:2008 (GUM), G.3 for the interval.
+ * JCGM 100:2008 (GUM), G.3 for the interval; F. Garwood, Biometrika 28, 1936 (from memory) for the limits of Poisson.
  *
  * @example
  * ```ts
@@ -75,7 +77,7 @@ const fewest = 10;
  *   threshold: { low: quantity(20, "count/ft2"), source: "county bulletin for irrigated turf" },
  * });
  * Number(grubs.density.in("count/ft2").toFixed(1)); // => 10.2
- * [grubs.low, grubs.high].map((end) => Number(end.in("count/ft2").toFixed(1))); // => [2.5, 17.8]
+ * [grubs.low, grubs.high].map((end) => Number(end.in("count/ft2").toFixed(1))); // => [2.5, 18.7]
  * grubs.againstThreshold; // => "below"
  * ```
  */
@@ -110,7 +112,7 @@ export const pestDensity = (input: {
             severity: "caution",
             path: "counts",
             params: { cores: n, fewest },
-            text: `${n} cores: take ${fewest} or more, from all over the ground.`,
+            text: `${n} ${n === 1 ? "core" : "cores"}: take ${fewest} or more, from all over the ground.`,
             source: "an extension text on white grubs, in a copy",
           },
         ];
@@ -144,7 +146,10 @@ const interval = (counts: readonly number[], each: number, confidence: Share): [
   if (each === 0) return [0, -Math.log1p(-confidence.in("1")) / n];
   const spread = n > 1 ? standardDeviation(counts, { divisor: "n-1" }) ** 2 : 0;
   const margin = factor * Math.sqrt(Math.max(spread, each) / n);
-  return [Math.max(0, each - margin), each + margin];
+  const counted = accurateSum(counts);
+  // From a million on the two ends agree to a millionth.
+  const chance = counted > 1e6 ? 0 : chanceUpper(counted, (1 - confidence.in("1")) / 2) / n;
+  return [Math.max(0, each - margin), Math.max(each + margin, chance)];
 };
 
 const countsOf = (input: unknown): readonly number[] => {

@@ -106,14 +106,46 @@ describe("pests in cores", () => {
   test("counts that are more even than chance scatter as chance does", () => {
     const found = pestDensity({ counts: Array<number>(16).fill(4), core });
     // the variance of chance is the mean, 4; Student's t of 95 % and 15 degrees of freedom is 2.1314
-    expect(found.high.in("count/ft2")).toBeCloseTo(40 + 10 * 2.1314 * 0.5, 2);
+    expect(found.low.in("count/ft2")).toBeCloseTo(40 - 10 * 2.1314 * 0.5, 2);
+    // the exact upper limit of Poisson for 64 is 81.7266, a little above 64 + 16 x 2.1314 x 0.5
+    expect(found.high.in("count/ft2")).toBeCloseTo(81.7266 / 1.6, 3);
     expect(found.confidence.toString()).toBe("95 %");
   });
 
   test("one core alone scatters as chance does, by the factor of many", () => {
     const found = pestDensity({ counts: [9], core });
     expect(found.low.in("count/ft2")).toBeCloseTo(90 - 10 * 1.959964 * 3, 3);
-    expect(found.high.in("count/ft2")).toBeCloseTo(90 + 10 * 1.959964 * 3, 3);
+    // the exact upper limit of Poisson for 9 at 95 %, summed term by term outside: 17.0848, above 9 + 1.96 x 3
+    expect(found.high.in("count/ft2")).toBeCloseTo(170.848, 3);
+    expect(found.findings[0]?.text).toBe("1 core: take 10 or more, from all over the ground.");
+  });
+
+  test.each([
+    // counted in ten cores, the exact upper limit of Poisson at 95 % for all of them
+    [1, 5.571643],
+    [3, 8.767273],
+    [9, 17.084803],
+    [10, 18.390356],
+    [11, 19.682039],
+    [20, 30.888378],
+    [100, 121.626794],
+    [1000, 1063.952136],
+  ])("the upper end of %i grubs is never below that of chance", (counted, upper) => {
+    const counts = Array.from({ length: 10 }, (_, i) => Math.floor((counted + i) / 10));
+    const found = pestDensity({ counts, core });
+    expect(found.counted).toBe(counted);
+    const scattered = counted / 10 + 2.262157 * Math.sqrt(counted / 10 / 10);
+    const most = Math.max(upper / 10, scattered);
+    if (counted > 1) expect(found.high.in("count/ft2") / 10).toBeCloseTo(most, 4);
+    else expect(found.high.in("count/ft2") / 10).toBeGreaterThanOrEqual(upper / 10 - 1e-6);
+  });
+
+  test("three grubs in ten cores do not rule out 8 to the square foot", () => {
+    const counts = [0, 0, 1, 0, 1, 0, 0, 1, 0, 0];
+    // 0.3 + 2.262 sqrt(0.3 / 10) is 6.9 to the square foot; chance alone leaves 8.8.
+    const found = pestDensity({ counts, core, threshold: { low: quantity(8, "count/ft2"), source } });
+    expect(found.high.in("count/ft2")).toBeCloseTo(8.767273, 5);
+    expect(found.againstThreshold).toBe("cannot be told");
   });
 
   test("the lower end is never less than nothing", () => {
