@@ -34,16 +34,20 @@ const fields = (year: string, month: string, day: string): DateFields => ({
   day: Number(day),
 });
 
-/** The number that some digits of a text write. */
+/** The number that some digits of a text write; not a number where one of them is none. */
 export const numberAt = (text: string, from: number, to: number): number => {
   let number = 0;
-  for (let at = from; at < to; at++) number = number * 10 + text.charCodeAt(at) - 48;
+  for (let at = from; at < to; at++) {
+    const digit = text.charCodeAt(at) - 48;
+    if (digit < 0 || digit > 9) return Number.NaN;
+    number = number * 10 + digit;
+  }
   return number;
 };
 
 /** The fields of a text that is written as it should be and exists; `undefined` of all others, which are looked at more closely. */
 const soundFields = (text: string): DateFields | undefined => {
-  if (!pattern.test(text)) return undefined;
+  if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return undefined;
   const parts = { year: numberAt(text, 0, 4), month: numberAt(text, 5, 7), day: numberAt(text, 8, 10) };
   return exists(parts) ? parts : undefined;
 };

@@ -3,5 +3,6 @@
 export { counted } from "./errors/counted.js";
 export { hasOwn } from "./errors/has-own.js";
 export { unseen } from "./errors/unseen.js";
+export { withoutUndefined } from "./errors/without-undefined.js";
 export { formsOf } from "./text/two-forms.js";
 export { amountInWords, dimensionDue, dimensionNoun, unitInWords } from "./unit/dimension-words.js";

@@ -19,7 +19,7 @@ const entry = (i: number, part: string, date: LedgerEntry["date"]): LedgerEntry 
 const parts = ["north pitch", "south pitch", "bowling lawn", "meadow"];
 
 /** Entries of seven years on four parts; or all in one year on one, the worst case, in which every entry counts. */
-export const largeLedger = (size: number, crowded: boolean): Ledger => ({
+const largeLedger = (size: number, crowded: boolean): Ledger => ({
   type: "ledger",
   version: 1,
   entries: Array.from({ length: size }, (_, i) =>
@@ -28,6 +28,10 @@ export const largeLedger = (size: number, crowded: boolean): Ledger => ({
       : entry(i, parts[i % 4] as string, dayAfter("2020-01-01", (i * 7) % 2555)),
   ),
 });
+
+/** A large ledger as it comes out of a store, read from its JSON. */
+export const storedLedger = (size: number, crowded: boolean): Ledger =>
+  JSON.parse(JSON.stringify(largeLedger(size, crowded))) as Ledger;
 
 export const ledgerLimits: readonly Limit[] = [
   { amount: { value: 4, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "bench" },

@@ -2,11 +2,11 @@
 
 import { ledger as book, type Ledger, ledgerTotals, ledgerWith } from "../../src/ledger/index.js";
 import { checkLimits } from "../../src/limits/index.js";
-import { largeLedger, ledgerLimits as limits, ledgerProposal as proposal } from "./ledgers.js";
+import { ledgerLimits as limits, ledgerProposal as proposal, storedLedger } from "./ledgers.js";
 
 const size = 100_000;
-const ledger = largeLedger(size, false);
-const crowded = largeLedger(size, true);
+const ledger = storedLedger(size, false);
+const crowded = storedLedger(size, true);
 
 const byHand = (from: Ledger): number => {
   let total = 0;

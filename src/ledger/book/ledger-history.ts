@@ -44,13 +44,14 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
     if (own) return entry(place);
     // Its place in the ledger is spelt out only where something is wrong.
     const stored = entry(place);
-    // What is read field by field is read once; the lists of a few entries are gone through again.
-    const given = stored.supplies === undefined && stored.contents === undefined ? stored : plainCopy(stored);
+    // What is read field by field is read once; the contents of a few entries are gone through again.
+    const given = stored.contents === undefined ? stored : plainCopy(stored);
     const read = readEntry(given, "", problems, labels) as LedgerEntry;
     if (problems.count() > 0) {
       const told = checks();
       readEntry(given, at(place), told, labels);
       told.done();
+      problems.done();
     }
     return read;
   };

@@ -94,6 +94,6 @@ export const readEntry = (
   if (entry.voids === true && entry.corrects === undefined)
     conflict("voids", "no corrects", "the id of the entry that never happened, in corrects");
   if (Array.isArray(entry.supplies) && problems.count() === before)
-    readSupplies(entry.supplies, at("supplies"), problems);
+    entry.supplies = readSupplies(entry.supplies, at("supplies"), problems);
   return entry;
 };

@@ -134,15 +134,26 @@ export const completeRates = (
   stated: NutrientRates,
   wanted?: Wanted,
 ): { readonly rates: NutrientRates; readonly completed: readonly Completion[] } => {
-  const rates: Record<string, Rate> = { ...stated };
   const completed: Completion[] = [];
   let asked = wanted;
   let twinned = false;
+  let alone = true;
   for (const of in stated) {
+    alone &&= of === "N";
     if ((stated[of] as Rate).value > mostUnchecked) asked = undefined;
     twinned ||= of === "P" || of === "P2O5" || of === "K" || of === "K2O";
   }
   const { N: total, "N:quick": quick, "N:slow": slow } = stated;
+  if (alone && total !== undefined && asked?.has("N:quick") !== false) {
+    // Most lines of a log state a total alone. A record written down at once is made many times as fast as one that grows.
+    const quick = rate(total.value, total.unit, "N:quick");
+    const rates =
+      asked?.has("N:slow") === false
+        ? { N: total, "N:quick": quick }
+        : { N: total, "N:quick": quick, "N:slow": rate(0, total.unit, "N:slow") };
+    return { rates, completed: total.value > 0 ? ["no slow stated"] : [] };
+  }
+  const rates: Record<string, Rate> = { ...stated };
   if (total !== undefined) {
     const { unit, value } = total;
     if (quick === undefined && asked?.has("N:quick") !== false) {

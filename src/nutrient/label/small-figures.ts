@@ -10,9 +10,9 @@ export const smallFigures = (
   path: string,
 ): { readonly findings?: readonly Finding[] } => {
   const stated = Object.entries(percent).filter(([, value]) => value > 0);
+  if (stated.length < 2 || stated.some(([, value]) => value >= 1)) return {};
   const asShares = stated.map(([of, value]) => [of, Number((100 * value).toPrecision(12))] as const);
-  const sum = asShares.reduce((total, [, value]) => total + value, 0);
-  if (stated.length < 2 || stated.some(([, value]) => value >= 1) || sum > wholeBag) return {};
+  if (asShares.reduce((total, [, value]) => total + value, 0) > wholeBag) return {};
   const listed = (list: readonly (readonly [string, number])[]): string =>
     list.map(([of, value]) => `${value} % ${of}`).join(", ");
   return {

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { unitInWords } from "../../quantity/house.js";
+import { unitInWords, withoutUndefined } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -118,12 +118,6 @@ const pressureAt = (input: unknown, path: string): Quantity<"pressure", "none"> 
 const timeAt = (input: unknown, path: string): Quantity<"time", "none"> =>
   expectQuantity(input, { dimension: "time", of: "none", bound: "non-negative" }, path);
 
-/** A record without the fields that were left out. */
-const stated = <T extends object>(record: T): { [K in keyof T]: Exclude<T[K], undefined> } =>
-  Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
-
 /** Reads the sprayer of a job, or throws all that is wrong with it. */
 export const readSprayer = (input: unknown): ReadSprayer => {
   const given = expectFields(input, sprayerFields, "sprayer", "a sprayer");
@@ -159,7 +153,7 @@ export const readSprayer = (input: unknown): ReadSprayer => {
     room: () => expectRoom(given),
   });
   const { loadSplit = "full then partial", mixingOrder = "consensus", room: _, ...rest } = read;
-  return { ...stated(rest), loadSplit, mixingOrder };
+  return { ...withoutUndefined(rest), loadSplit, mixingOrder };
 };
 
 /** What the tank must hold beside what it cannot spray out; what cannot be read is told of by its own reader. */
@@ -186,7 +180,7 @@ const expectRoom = (given: Readonly<Partial<Record<keyof JobSprayer, unknown>>>)
 /** Reads the spreader of a job, or throws all that is wrong with it. */
 export const readSpreader = (input: unknown): ReadSpreader => {
   const given = expectFields(input, spreaderFields, "spreader", "a spreader with its swath and speed");
-  return stated(
+  return withoutUndefined(
     allOf({
       name: () => optional(given.name, "spreader.name", shortText),
       swath: () =>

@@ -1,6 +1,7 @@
 import { readContents } from "../../ledger/house.js";
 import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, fertilizer } from "../../nutrient/index.js";
+import { withoutUndefined } from "../../quantity/house.js";
 import {
   type Checks,
   expectFields,
@@ -19,7 +20,6 @@ import type { JobProduct } from "./job.js";
 import { readLabelFields } from "./read-label-fields.js";
 import { formulated, type Held, packageOf, packetOf } from "./read-package.js";
 import { taggedRate } from "./tagged-rate.js";
-import { withoutUndefined } from "./without-undefined.js";
 
 /** A product of a job, read and checked. */
 export interface ReadProduct {

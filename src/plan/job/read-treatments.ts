@@ -1,5 +1,6 @@
 import { type IntervalRule, intervalRule } from "../../interval/index.js";
 import { readFacts } from "../../limits/house.js";
+import { withoutUndefined } from "../../quantity/house.js";
 import {
   type Checks,
   expectFields,
@@ -17,7 +18,6 @@ import { readSpray } from "./read-spray.js";
 import { readSpread } from "./read-spread.js";
 import { irrigationRateAt, momentAt } from "./read-water.js";
 import type { JobProducts, ReadTreatment, TreatmentBase } from "./treatments.js";
-import { withoutUndefined } from "./without-undefined.js";
 
 const common = [
   "id",

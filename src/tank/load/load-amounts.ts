@@ -139,7 +139,10 @@ const productLoads = (
   const { unit, step } = expectIncrement(increment, total, where);
   const inSteps = (value: number): number => numberIn(of(value, total.unit), unit) / step;
   const shares = wholeShares(values.map(inSteps), inSteps(total.value));
-  const multiple = (count: number): ProductAmount => of(Number((count * step).toPrecision(15)), unit);
+  const multiple = (count: number): ProductAmount => {
+    const value = count * step;
+    return of(Number.isSafeInteger(value) ? value : Number(value.toPrecision(15)), unit);
+  };
   const steps = shares.reduce((sum, share) => sum + share, 0);
   const rounded = multiple(steps);
   return {

@@ -1,3 +1,4 @@
+import { withoutUndefined } from "../../quantity/house.js";
 import {
   allOf,
   expectAmount,
@@ -32,12 +33,6 @@ export const mixProductFields: readonly (keyof MixProduct)[] = [
 
 /** The longest note of a label that is taken. */
 const longestNote = 2000;
-
-/** The fields that were stated; a field that was left out stays out. */
-const stated = <T extends object>(found: T): { readonly [K in keyof T]?: Exclude<T[K], undefined> } =>
-  Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as {
-    readonly [K in keyof T]?: Exclude<T[K], undefined>;
-  };
 
 /** What a field says, read; nothing where it says nothing. */
 const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>
@@ -100,7 +95,7 @@ const productOf = (input: unknown, at: string, seen: Set<string>, all: ReadonlyS
     labelProhibits: () => namesOf("labelProhibits"),
     labelNames: () => idsOf("labelNames"),
   });
-  return { id, formulation, ...stated(rest) };
+  return { id, formulation, ...withoutUndefined(rest) };
 };
 
 /** More products than this in one tank are taken for a slip: every two of them are held against each other. */

@@ -48,22 +48,28 @@ export interface MixingOrder {
   readonly readings?: readonly string[];
 }
 
+/** The steps of the published orders by kind, found when one is first asked for: the orders are frozen. */
+const stepsFound: WeakMap<MixingOrder, Map<Formulation, number | undefined>> = /* @__PURE__ */ new WeakMap();
+
 /**
  * At which step of a mixing order a kind goes in, from 0; `undefined` where the mixing order does not name it, nor
  * a kind that it is like.
  */
 export const stepIn = (mixingOrder: MixingOrder, kind: Formulation): number | undefined => {
-  const step = stepOf(mixingOrder, kind);
-  if (step >= 0) return step;
-  for (const like of likenesses[kind]?.as ?? []) {
-    const alike = stepOf(mixingOrder, like);
-    if (alike >= 0) return alike;
+  let found = stepsFound.get(mixingOrder);
+  if (found === undefined) {
+    found = new Map();
+    stepsFound.set(mixingOrder, found);
   }
-  return undefined;
+  if (!found.has(kind)) found.set(kind, stepNaming(mixingOrder, kind));
+  return found.get(kind);
 };
 
-/** The step that names a kind, or -1. */
-const stepOf = ({ steps }: MixingOrder, kind: Formulation): number => {
-  for (let i = 0; i < steps.length; i++) if (steps[i]?.includes(kind)) return i;
-  return -1;
+/** The step that names a kind, or the first of those that it is like. */
+const stepNaming = ({ steps }: MixingOrder, kind: Formulation): number | undefined => {
+  for (const name of [kind, ...(likenesses[kind]?.as ?? [])]) {
+    const step = steps.findIndex((kinds) => kinds.includes(name));
+    if (step >= 0) return step;
+  }
+  return undefined;
 };

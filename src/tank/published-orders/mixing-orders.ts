@@ -277,6 +277,9 @@ export const mixingOrders: readonly MixingOrder[] = /* @__PURE__ */ frozen([
   },
 ]);
 
+const byId: ReadonlyMap<string, MixingOrder> = /* @__PURE__ */ new Map(
+  mixingOrders.map((mixingOrder) => [mixingOrder.id, mixingOrder]),
+);
+
 /** The mixing order with an id. */
-export const mixingOrderOf = (id: string): MixingOrder | undefined =>
-  mixingOrders.find((mixingOrder) => mixingOrder.id === id);
+export const mixingOrderOf = (id: string): MixingOrder | undefined => byId.get(id);

@@ -15,7 +15,7 @@ import {
   workOrderSheet,
   workOrderText,
 } from "ratewright";
-import { largeLedger, ledgerLimits as limits, ledgerProposal as proposal } from "../ledgers.js";
+import { ledgerLimits as limits, ledgerProposal as proposal, storedLedger } from "../ledgers.js";
 import { race, reading } from "./race.js";
 import { firstOrderName, type Reading, type Results, warmCalls } from "./rows.js";
 
@@ -83,7 +83,7 @@ const measuredPieces = (pieces: readonly Piece[], rounds: number): Results["jobs
   }));
 
 const ledgerPieces = (): readonly Piece[] => {
-  const [wide, crowded] = [largeLedger(100_000, false), largeLedger(100_000, true)];
+  const [wide, crowded] = [storedLedger(100_000, false), storedLedger(100_000, true)];
   const made = ledger(crowded.entries);
   const year = { from: "2026-01-01", to: "2026-12-31", part: "meadow" } as const;
   return [
@@ -157,7 +157,7 @@ export const measuredGrowth = (rounds: number): Results["growth"] => {
       "entries of the ledger",
       [1_000, 3_000, 10_000, 30_000, 100_000],
       (n) => {
-        const from = largeLedger(n, false);
+        const from = storedLedger(n, false);
         return () => checkLimits({ ledger: from, proposal, limits });
       },
     ],
