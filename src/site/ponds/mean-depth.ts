@@ -80,7 +80,7 @@ const bankFinding = (row: readonly Length[], i: number): readonly Finding[] => {
       severity: "caution",
       path: `rows[${i}]`,
       params: { row: i, banks: open },
-      text: "This row does not start and end with 0 at the bank. Without the zeros the mean depth, and every dose, is too high.",
+      text: `Row ${i + 1} does not start and end with 0 at the bank. Without the zeros the mean depth, and every dose, is too high.`,
       source: { title: "The Tale of the Tape", publisher: "Texas Cooperative Extension" },
     },
   ];

@@ -185,10 +185,20 @@ const strengthOf = (input: unknown): Strength => {
 
 /** The product for a weight of active, by the algebra of substances: lb of ai per ai/product is product. */
 const productOf = (
-  active: unknown,
+  active: { readonly of: string },
   strength: Strength,
   metric: boolean,
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
+  const { of } = active;
+  if (of !== "none" && strength.of.split("/")[0] !== of)
+    fail(
+      "substance/mismatch",
+      "strength",
+      strength,
+      /^product\b/.test(of)
+        ? "no strength: the concentration is of the product itself, and so is its weight in active"
+        : `a strength of ${of}, as the concentration is, such as quantity(25, "% w/w", "${of}/product")`,
+    );
   const product = toldBy({ other: "strength" }, () => perOf(active, strength));
   if (product.dimension === "mass") {
     const mass = expectQuantity(product, { dimension: "mass" }, "strength");

@@ -104,7 +104,7 @@ export const dipTable = (input: {
 /**
  * A table for a dip stick as text, a line for each mark, for a card at the tank.
  *
- * Depths to the hundredth, volumes to the tenth of the unit; the numbers are rounded for reading only.
+ * Depths to the hundredth of the unit, in feet and meters to a ten-thousandth, volumes to the tenth; the numbers are rounded for reading only.
  *
  * @throws RatewrightError `type`, `missing`, `unit/mismatch`, `not-finite` for anything but a table
  *
@@ -129,7 +129,7 @@ export const dipTableText = (table: DipTable): string => {
       const { depth, volume } = expectFields(row, ["depth", "volume"], `table.rows[${i}]`);
       const dip = lengthOf(depth, `table.rows[${i}].depth`, "non-negative");
       const held = volumeOf(volume, `table.rows[${i}].volume`, "non-negative");
-      return `${shortly(dip, 100)}\t${shortly(held, 10)}`;
+      return `${shortly(dip, /^(m|ft|yd)$/.test(dip.unit) ? 10_000 : 100)}\t${shortly(held, 10)}`;
     }),
   );
   problems.done();

@@ -22,7 +22,7 @@ describe("ponds", () => {
     expect(found.findings[0]).toMatchObject({
       code: "bank-zero-missing",
       severity: "caution",
-      text: "This row does not start and end with 0 at the bank. Without the zeros the mean depth, and every dose, is too high.",
+      text: "Row 2 does not start and end with 0 at the bank. Without the zeros the mean depth, and every dose, is too high.",
       source: { title: "The Tale of the Tape", publisher: "Texas Cooperative Extension" },
     });
     // in the unit of the first sounding

@@ -201,7 +201,23 @@ const rows: readonly Refusal[] = [
     "a strength of another substance",
     waterDose,
     [{ ...dose, strength: quantity(1, "lb/gal", "Cu/product") }],
-    ["substance/mismatch strength: a substance that can divide ai [1 lb/gal of Cu/product]"],
+    [
+      'substance/mismatch strength: a strength of ai, as the concentration is, such as quantity(25, "% w/w", "ai/product") [1 lb/gal of Cu/product]',
+    ],
+  ],
+  [
+    "a strength beside a concentration of the product",
+    waterDose,
+    [
+      {
+        ...dose,
+        concentration: quantity(1, "mg/L", "product"),
+        strength: quantity(25, "% w/w", "Cu/product"),
+      },
+    ],
+    [
+      "substance/mismatch strength: no strength: the concentration is of the product itself, and so is its weight in active [25 % w/w of Cu/product]",
+    ],
   ],
   [
     "a volume of none",

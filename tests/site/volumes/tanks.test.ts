@@ -167,6 +167,18 @@ describe("units and text", () => {
   test("text of a table from a file", () => {
     const table = dipTable({ tank: drum, step: quantity(35, "in") });
     expect(dipTableText(JSON.parse(JSON.stringify(table)))).toBe(dipTableText(table));
+    // A third of a meter is not 0.33 m: in a square meter it holds 333 L, and 0.33 m 330 L.
+    const cube = {
+      shape: "box",
+      length: quantity(1, "m"),
+      width: quantity(1, "m"),
+      height: quantity(1, "m"),
+    } as const;
+    expect(
+      dipTableText(dipTable({ tank: cube, step: quantity(0.333, "m") }))
+        .split("\n")
+        .slice(2, 6),
+    ).toEqual(["0.333 m\t333 L", "0.666 m\t666 L", "0.999 m\t999 L", "1 m\t1000 L"]);
     expect(dipTableText(table).split("\n")).toEqual([
       "Depth\tVolume",
       "0 in\t0 gal",
