@@ -11,6 +11,7 @@
 // block before it, in the same page or doc comment, ended.
 import { deepStrictEqual } from "node:assert";
 import { runInThisContext } from "node:vm";
+import { transform } from "esbuild";
 import ts from "typescript";
 
 /** An example: code with the place where it stands. */
@@ -136,6 +137,20 @@ const expectsError = (source: ts.SourceFile, statement: ts.Node): boolean =>
     source.text.slice(pos, end).includes("@ts-expect-error"),
   );
 
+/** An import as a statement inside a function; what is imported as a type alone is not there at run time. */
+const required = ({ importClause: clause, moduleSpecifier }: ts.ImportDeclaration): string => {
+  const call = `require(${moduleSpecifier.getText()})`;
+  if (clause === undefined) return `${call};`;
+  const { name, namedBindings: names } = clause;
+  if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return ";";
+  if (names !== undefined && ts.isNamespaceImport(names)) return `const ${names.name.text} = ${call};`;
+  const parts = (names?.elements ?? [])
+    .filter(({ isTypeOnly }) => !isTypeOnly)
+    .map((part) => `${(part.propertyName ?? part.name).getText()}: ${part.name.text}`);
+  if (name !== undefined) parts.push(`default: ${name.text}`);
+  return parts.length === 0 ? ";" : `const { ${parts.join(", ")} } = ${call};`;
+};
+
 /** The program with its checks written in, on the same lines, and how many checks it has. */
 const instrument = (code: string): { readonly code: string; readonly checks: number } => {
   const source = ts.createSourceFile("example.ts", code, ts.ScriptTarget.ES2022, true);
@@ -146,6 +161,10 @@ const instrument = (code: string): { readonly code: string; readonly checks: num
     edits.push({ start, end, text });
   };
   const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node)) {
+      edit(node.getStart(source), node.end, sameLines(required(node), node.getText(source)));
+      return;
+    }
     if (ts.isExpressionStatement(node) || ts.isVariableStatement(node)) {
       const start = node.getStart(source);
       const { line, character } = source.getLineAndCharacterOfPosition(node.end);
@@ -214,20 +233,18 @@ interface Compiled {
 }
 
 /** What is compiled once, for a program may be run many times. */
-const programs = new Map<string, Compiled>();
+const programs = new Map<string, Promise<Compiled>>();
+
+const compile = async (program: string): Promise<Compiled> => {
+  const { code, checks } = instrument(program);
+  const wrapped = `(async (require, __check, __throws) => { "use strict"; ${code}\n})`;
+  const { code: plainScript } = await transform(wrapped, { loader: "ts", target: "es2022" });
+  return { run: runInThisContext(plainScript), checks };
+};
 
 /** A program as a function of what it asks for. */
-const compiled = (program: string): Compiled => {
-  const known = programs.get(program);
-  if (known !== undefined) return known;
-  const { code, checks } = instrument(program);
-  const { outputText } = ts.transpileModule(code, {
-    compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022, strict: true },
-  });
-  const made: Compiled = {
-    run: runInThisContext(`(async (require, exports, __check, __throws) => {${outputText}\n})`),
-    checks,
-  };
+const compiled = (program: string): Promise<Compiled> => {
+  const made = programs.get(program) ?? compile(program);
   programs.set(program, made);
   return made;
 };
@@ -268,8 +285,8 @@ export const runBlock = async (block: Block, modules: Readonly<Record<string, un
     return modules[name];
   };
   try {
-    const { run, checks } = compiled(programOf(block));
-    await run(load, {}, check, throws);
+    const { run, checks } = await compiled(programOf(block));
+    await run(load, check, throws);
     const missed = checks - reached.size;
     if (missed > 0) throw new Error(`${missed} of ${checks} checks were never reached`);
   } catch (error) {

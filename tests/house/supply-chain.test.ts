@@ -19,13 +19,13 @@ interface Walked {
 const packageOf = (path: string): string =>
   path.startsWith("node:") ? path : path.split("/", path.startsWith("@") ? 2 : 1).join("/");
 
-/** The files that a bundle is made of, and the packages or built-in modules that it leaves to be loaded. */
-const walk = async (entry: string): Promise<Walked> => {
+/** What a bundle of each entry is made of: all are read in one go, and each is walked by itself. */
+const bundles = async (entries: readonly string[] | string): Promise<(entry: string) => Walked> => {
   const { metafile } = await build({
     absWorkingDir: root,
-    ...(entry.startsWith("src/")
-      ? { entryPoints: [entry] }
-      : { stdin: { contents: entry, resolveDir: root } }),
+    ...(typeof entries === "string"
+      ? { stdin: { contents: entries, resolveDir: root } }
+      : { entryPoints: [...entries] }),
     bundle: true,
     format: "esm",
     packages: "external",
@@ -34,12 +34,18 @@ const walk = async (entry: string): Promise<Walked> => {
     outdir: "out",
     logLevel: "silent",
   });
-  const outputs = Object.values(metafile.outputs);
-  return {
-    files: Object.keys(metafile.inputs),
-    packages: [
-      ...new Set(outputs.flatMap(({ imports }) => imports.map(({ path }) => packageOf(path)))),
-    ].sort(),
+  return (entry) => {
+    const files = new Set([entry]);
+    const packages = new Set<string>();
+    for (const file of files) {
+      const input = metafile.inputs[file];
+      if (input === undefined) throw new Error(`${file} is not in the bundle`);
+      for (const { path, external } of input.imports) {
+        if (external) packages.add(packageOf(path));
+        else files.add(path);
+      }
+    }
+    return { files: [...files], packages: [...packages].sort() };
   };
 };
 
@@ -54,25 +60,27 @@ const closure = (name: string, seen: Set<string> = new Set()): ReadonlySet<strin
   return seen;
 };
 
-describe("what comes with an import", () => {
-  it("of the root is this library, and no package, built-in module or file of another", async () => {
-    const { files, packages } = await walk("src/index.ts");
+describe("what comes with an import", async () => {
+  const walk = await bundles(
+    ["", ...[...rooms(), ...subpaths()].map((path) => `${path}/`)].map((path) => `src/${path}index.ts`),
+  );
+
+  it("of the root is this library, and no package, built-in module or file of another", () => {
+    const { files, packages } = walk("src/index.ts");
     expect(packages).toEqual([]);
     expect(files.length).toBeGreaterThan(100);
     expect(files.filter((file) => !file.startsWith("src/"))).toEqual([]);
   });
 
-  it("of a room is this library too", async () => {
-    const found = await Promise.all(
-      rooms().map(async (room) => [room, await walk(`src/${room}/index.ts`)] as const),
-    );
+  it("of a room is this library too", () => {
+    const found = rooms().map((room) => [room, walk(`src/${room}/index.ts`)] as const);
     expect(found.filter(([, { packages }]) => packages.length > 0)).toEqual([]);
   });
 
-  it("of another path is at most an optional package, in the table of DEVELOPERS.md with its license", async () => {
+  it("of another path is at most an optional package, in the table of DEVELOPERS.md with its license", () => {
     const loaded = new Map<string, string[]>();
     for (const path of subpaths()) {
-      for (const name of (await walk(`src/${path}/index.ts`)).packages) {
+      for (const name of walk(`src/${path}/index.ts`).packages) {
         loaded.set(name, [...(loaded.get(name) ?? []), path]);
       }
     }
@@ -108,9 +116,8 @@ describe("what comes with an import", () => {
   });
 
   it("is seen when it is there", async () => {
-    const { packages } = await walk(
-      'import "node:fs"; import "highs"; export * from "./src/numeric/index.js";',
-    );
+    const contents = 'import "node:fs"; import "highs"; export * from "./src/numeric/index.js";';
+    const { packages } = (await bundles(contents))("<stdin>");
     expect(packages).toEqual(["highs", "node:fs"]);
   });
 

@@ -1,8 +1,12 @@
 // Valid calls of every exported function, listened to while the examples of the documentation run.
+import { rmSync } from "node:fs";
 import { createRequire } from "node:module";
-import { vi } from "vitest";
+import { join } from "node:path";
+import process from "node:process";
+import { pathToFileURL } from "node:url";
+import { build } from "esbuild";
 import { type Block, blocksOfPage, blocksOfSource, programOf, runBlock } from "../examples/blocks.js";
-import { filesBelow, read, rooms, sourceFiles, subpaths } from "../house/sources.js";
+import { filesBelow, read, rooms, root, sourceFiles, subpaths } from "../house/sources.js";
 
 /** A function as a caller sees it who gives it anything. */
 export type AnyFunction = (...given: readonly unknown[]) => unknown;
@@ -13,26 +17,40 @@ export type Modules = Readonly<Record<string, Readonly<Record<string, unknown>>>
 /** The folder of what is built, `dist`, where the matrix is to run on that and not on the sources. */
 const built = process.env.WALLS_PACKAGE;
 
-/** All modules of the package; of the sources a second copy, where it is asked for. */
-export const loadModules = async (copy: "first" | "second" = "first"): Promise<Modules> => {
+/** All modules of the package. */
+export const loadModules = async (): Promise<Modules> => {
   const modules: Record<string, Readonly<Record<string, unknown>>> = {};
   const [folder, index] = built === undefined ? ["src", "index.ts"] : [`${built}/esm`, "index.js"];
   for (const part of ["", ...rooms(), ...subpaths()]) {
     // Not one template: the bundler of the tests reads those as one folder deep.
     const path = new URL(`../../${folder}/${part === "" ? "" : `${part}/`}${index}`, import.meta.url).href;
-    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(
-      copy === "first" ? path : `${path}?second`
-    );
+    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(path);
   }
   return modules;
 };
 
-/** A second copy of the package: the sources once more, or the CommonJS half of what is built. */
-export const loadSecondCopy = async (): Promise<Readonly<Record<string, unknown>>> => {
-  if (built !== undefined)
-    return createRequire(import.meta.url)(`../../${built}/cjs/index.js`) as Readonly<Record<string, unknown>>;
-  vi.resetModules();
-  return (await loadModules("second")).ratewright as Readonly<Record<string, unknown>>;
+/** The maker of quantities of a second copy: the sources compiled once more, or the CommonJS half of what is built. */
+export const loadSecondCopy = async (): Promise<AnyFunction> => {
+  const { quantity } =
+    built === undefined
+      ? await compiledOnceMore()
+      : (createRequire(import.meta.url)(`../../${built}/cjs/index.js`) as Amounts);
+  return quantity;
+};
+
+interface Amounts {
+  readonly quantity: AnyFunction;
+}
+
+const compiledOnceMore = async (): Promise<Amounts> => {
+  // Beside the packages, where nothing transforms it
+  const outfile = join(root, `node_modules/.second-copy-${process.pid}.mjs`);
+  await build({ entryPoints: [join(root, "src/quantity/index.ts")], bundle: true, format: "esm", outfile });
+  try {
+    return (await import(pathToFileURL(outfile).href)) as Amounts;
+  } finally {
+    rmSync(outfile, { force: true });
+  }
 };
 
 const isClass = (value: AnyFunction): boolean => /^class[\s{]/.test(Function.prototype.toString.call(value));

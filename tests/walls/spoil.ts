@@ -90,11 +90,12 @@ const survives = (value: unknown): boolean => {
 const oneMegabyte = "a".repeat(1_000_000);
 const sparseLength = 100_000;
 
-const sparse = (): unknown[] => {
-  const list: unknown[] = [];
-  list.length = sparseLength;
-  return list;
-};
+/** One for all calls: to make it takes longer than most calls. The matrix looks at the end whether it is as it was. */
+const sparse: unknown[] = Object.assign([], { length: sparseLength });
+
+/** Whether no call wrote into a list that all of them were given. */
+export const isSparseStill = (): boolean =>
+  sparse.length === sparseLength && Object.keys(sparse).length === 0 && !Object.isFrozen(sparse);
 
 const cyclic = (value: unknown): unknown => {
   if (Array.isArray(value)) {
@@ -234,7 +235,7 @@ export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown)
   list: (valid) => [valid],
   hole: (valid) =>
     Array.isArray(valid) ? Object.assign([...valid, undefined], { length: valid.length + 2 }) : unfit,
-  sparse,
+  sparse: () => sparse,
   cyclic,
   megabyte: () => oneMegabyte,
   wrongDimension: (valid) =>

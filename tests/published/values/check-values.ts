@@ -105,12 +105,16 @@ const once = <K extends object, V>(find: (key: K) => V): ((key: K) => V) => {
 /** The leaves of a result: every figure of a check looks through the same calls. */
 const leavesOfCall = once(({ result }: RecordedCall) => leavesOf(result));
 
+const unitsByDimension = new Map<string, readonly string[]>();
+const unitNamesOf = (dimension: string): readonly string[] => {
+  const names = unitsByDimension.get(dimension) ?? unitsOf(dimension as "mass").map(({ unit }) => unit);
+  unitsByDimension.set(dimension, names);
+  return names;
+};
+
 /** The numbers of a quantity, by the units it has; its own comes first. */
 const numbersOf = once((q: Quantity<string, string>): readonly (readonly [string, number])[] =>
-  [q.unit, ...unitsOf(q.dimension as "mass").map(({ unit }) => unit)].map((unit) => [
-    unit,
-    q.in(unit as never),
-  ]),
+  [q.unit, ...unitNamesOf(q.dimension)].map((unit) => [unit, q.in(unit as never)]),
 );
 
 /** The unit in which a quantity has this number; one that the question names comes first. */
