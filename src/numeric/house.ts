@@ -1,5 +1,5 @@
 // What the floors above use of this room, and the world does not.
 export { eachOf, mostItems } from "./number/each-of.js";
 export { expectWithin } from "./number/expect-within.js";
-export { figuresApart, roundedApart } from "./number/figures-apart.js";
+export { figuresApart, fixedApart, roundedApart } from "./number/figures-apart.js";
 export { expectFloat64Array } from "./number/typed-array.js";

@@ -225,3 +225,23 @@ describe("what the water room says", () => {
     expect(found().map(({ code, severity, text }) => [code, severity, text])).toEqual(list);
   });
 });
+
+test("what is a hair over its bound is told with as many decimals as it takes", () => {
+  const texts = (findings: readonly Finding[]): readonly string[] => findings.map(({ text }) => text);
+  // 1.4 in at 0.8 in/h take 105 min, three times 35
+  const three = { need: inch(1.4), days: [1, 3, 6], rate: quantity(0.8, "in/h") } as const;
+  expect(texts(wateringWeek({ ...three, window: quantity(34.9, "min") }).findings)[0]).toBe(
+    "Monday needs 35.0 min, and the window is 34.9 min.",
+  );
+  expect(texts(wateringWeek({ ...three, holds: inch(0.4666) }).findings)[0]).toMatch(
+    /puts 0\.4667 in in the root zone, which holds 0\.4666 in/,
+  );
+  const soak = { runTime: quantity(30, "min"), rate: quantity(1.5, "in/h"), intake: quantity(0.3, "in/h") };
+  const short = cycleAndSoak({ ...soak, timeToRunoff: quantity(15, "min"), soak: quantity(59.8, "min") });
+  expect(texts(short.findings)).toEqual([
+    "The soak of 59.8 min is shorter than the 60.0 min in which the standing water goes in.",
+  ]);
+  // 0.40853 x 12.25 gal/min / 1 in2 is 5.0045 ft/s
+  const pipe = pipeVelocity({ flow: quantity(12.25, "gal/min", "water"), diameter: inch(1) });
+  expect(texts(pipe.findings)[0]).toMatch(/^Water runs at 5\.004 ft\/s: above 5 ft\/s/);
+});

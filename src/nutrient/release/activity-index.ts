@@ -1,3 +1,4 @@
+import { fixedApart } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -81,7 +82,7 @@ export const activityIndex = <S extends string>(input: {
       code: "nitrogen/activity-index-low",
       severity: "caution",
       params: { index, minimum: 40 },
-      text: `The activity index of ${Number(index.toFixed(1))} lies below 40: much of this nitrogen may not become available within a season.`,
+      text: `The activity index of ${Number(fixedApart(index, 40, 1)(index))} lies below 40: much of this nitrogen may not become available within a season.`,
       source: arizona,
     });
   }

@@ -120,7 +120,7 @@ const leftOut = (read: readonly ReadPart[], blended: ReadonlySet<WaterIonName>):
           severity: "caution",
           path: "parts",
           params: { ions: lost },
-          text: `Not every water was tested for ${lost.join(", ")}: the blend leaves it out.`,
+          text: `Not every water was tested for ${lost.join(", ")}: the blend leaves ${lost.length === 1 ? "it" : "them"} out.`,
         },
       ];
 };

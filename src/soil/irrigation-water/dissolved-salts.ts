@@ -4,12 +4,12 @@ import {
   type Citation,
   expectFields,
   expectOneOf,
-  expectQuantity,
   fail,
   frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
+import { conductivityAt } from "./conductivity-at.js";
 
 /** Milligrams per liter for a dS/m, by name. */
 export type SaltFactor = "640 mg/L per dS/m" | "800 mg/L per dS/m, above 5 dS/m";
@@ -19,7 +19,6 @@ const factors: Readonly<Record<SaltFactor, number>> = {
   "800 mg/L per dS/m, above 5 dS/m": 800,
 };
 const names = /* @__PURE__ */ Object.keys(factors) as readonly SaltFactor[];
-const conducting = { dimension: "conductivity", of: "none", bound: "non-negative" } as const;
 
 /**
  * The dissolved salts of a water from its conductivity, `TDS = f EC`.
@@ -44,7 +43,7 @@ export const dissolvedSalts = (input: {
 }): Quantity<"mass/volume", "none"> => {
   const record = expectFields(input, ["conductivity", "factor"], "input");
   const read = allOf({
-    conductivity: () => expectQuantity(record.conductivity, conducting, "conductivity").in("dS/m"),
+    conductivity: () => conductivityAt(record.conductivity, "conductivity"),
     factor: () =>
       record.factor === undefined ? "640 mg/L per dS/m" : expectOneOf(record.factor, names, "factor"),
   });
@@ -93,7 +92,7 @@ export const waterSaltClasses: {
  * ```
  */
 export const waterSaltClass = (conductivity: Quantity<"conductivity", "none">): WaterSaltClass => {
-  const value = expectQuantity(conductivity, conducting, "conductivity").in("uS/cm");
+  const value = 1000 * conductivityAt(conductivity, "conductivity");
   const found = waterSaltClasses.classes.find(({ upTo }) => upTo === null || !exceeds(value, upTo));
   return found?.name ?? "unacceptable";
 };

@@ -13,6 +13,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { short } from "../report/expect-ph.js";
+import { conductivityAt } from "./conductivity-at.js";
 
 /** How a leaching requirement is found. */
 export type LeachingMethod = "average root zone" | "drainage water";
@@ -71,11 +72,10 @@ export const leachingRequirement = (input: {
   readonly soil: Quantity<"conductivity", "none">;
 }): LeachingRequirement => {
   const record = expectFields(input, ["method", "water", "soil"], "input");
-  const conducting = { dimension: "conductivity", of: "none" } as const;
   const { method, water, soil } = allOf({
     method: () => expectOneOf(record.method, ["average root zone", "drainage water"], "method"),
-    water: () => expectQuantity(record.water, { ...conducting, bound: "non-negative" }, "water").in("dS/m"),
-    soil: () => expectQuantity(record.soil, { ...conducting, bound: "positive" }, "soil").in("dS/m"),
+    water: () => conductivityAt(record.water, "water"),
+    soil: () => conductivityAt(record.soil, "soil", "positive"),
   });
   const average = method === "average root zone";
   const most = average ? 2.5 * soil : soil;

@@ -2,7 +2,6 @@ import {
   checks,
   expectFields,
   expectNumber,
-  expectQuantity,
   fail,
   numberIn,
   outOfRange,
@@ -10,6 +9,7 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import { equivalentWeight } from "../report/equivalent-weight.js";
+import { conductivityAt } from "./conductivity-at.js";
 
 /** The ions of a water report. */
 export const waterIonNames = [
@@ -86,13 +86,10 @@ export const readWaterAnalysis = (input: unknown, path: string): ReadWaterAnalys
   if (record.NO3 !== undefined && record["NO3-N"] !== undefined) {
     problems.run(() => fail("conflict", `${path}.NO3-N`, "both", "nitrate as NO3 or as NO3-N, not both"));
   }
-  const conducting = { dimension: "conductivity", of: "none", bound: "non-negative" } as const;
   const conductivity =
     record.conductivity === undefined
       ? undefined
-      : problems.run(() =>
-          expectQuantity(record.conductivity, conducting, `${path}.conductivity`).in("dS/m"),
-        );
+      : problems.run(() => conductivityAt(record.conductivity, `${path}.conductivity`));
   const pH =
     record.pH === undefined
       ? undefined

@@ -1,3 +1,4 @@
+import { fixedApart } from "../../numeric/house.js";
 import { mean } from "../../numeric/index.js";
 import {
   allOf,
@@ -103,7 +104,7 @@ const apart = (rolls: readonly Length[], path: string): Finding[] => {
       severity: "caution",
       path,
       params: { way: path, inches: Number(spread.toFixed(1)), most: mostApart },
-      text: `The rolls ${path}hill are ${spread.toFixed(1)} in apart, more than ${mostApart}: roll them again.`,
+      text: `The rolls ${path}hill are ${fixedApart(spread, mostApart, 1)(spread)} in apart, more than ${mostApart}: roll them again.`,
       source: instructions,
     },
   ];

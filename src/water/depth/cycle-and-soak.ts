@@ -1,3 +1,4 @@
+import { fixedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { expectRecord, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
@@ -139,6 +140,6 @@ const shortSoak = (soak: number, needed: number): Finding => ({
   severity: "caution",
   path: "soak",
   params: { minutes: soak, needed },
-  text: `The soak of ${soak.toFixed(0)} min is shorter than the ${needed.toFixed(0)} min in which the standing water goes in.`,
+  text: `The soak of ${fixedApart(soak, needed, 0)(soak)} min is shorter than the ${fixedApart(soak, needed, 0)(needed)} min in which the standing water goes in.`,
   source: "from the rate and the intake given",
 });

@@ -1,3 +1,4 @@
+import { fixedApart, roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { checks, expectList, type Finding, fail, inUnit, outOfRange } from "../../quantity/index.js";
 import {
@@ -144,30 +145,34 @@ export const wateringWeek = (input: {
 
 const names = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
 
-const said = ({ value, unit }: Length): string => `${Number(value.toPrecision(3))} ${unit}`;
+const tooLong = (day: WateringDay, window: Time | undefined): readonly Finding[] => {
+  if (window === undefined) return [];
+  const [needed, most] = [day.runTime.in("min"), window.in("min")];
+  if (!exceeds(needed, most)) return [];
+  const told = fixedApart(needed, most, 0);
+  return [
+    {
+      code: "water/window-too-short",
+      severity: "warning",
+      path: "window",
+      params: { weekday: day.weekday, minutes: needed, window: most },
+      text: `${names[day.weekday - 1]} needs ${told(needed)} min, and the window is ${told(most)} min.`,
+    },
+  ];
+};
 
-const tooLong = (day: WateringDay, window: Time | undefined): readonly Finding[] =>
-  window === undefined || !exceeds(day.runTime.in("min"), window.in("min"))
-    ? []
-    : [
-        {
-          code: "water/window-too-short",
-          severity: "warning",
-          path: "window",
-          params: { weekday: day.weekday, minutes: day.runTime.in("min"), window: window.in("min") },
-          text: `${names[day.weekday - 1]} needs ${day.runTime.in("min").toFixed(0)} min, and the window is ${window.in("min").toFixed(0)} min.`,
-        },
-      ];
-
-const tooDeep = (day: WateringDay, holds: Length | undefined): readonly Finding[] =>
-  holds === undefined || !exceeds(day.net.in("mm"), holds.in("mm"))
-    ? []
-    : [
-        {
-          code: "water/below-the-roots",
-          severity: "caution",
-          path: "holds",
-          params: { weekday: day.weekday, millimeters: day.net.in("mm"), holds: holds.in("mm") },
-          text: `${names[day.weekday - 1]} puts ${said(day.net)} in the root zone, which holds ${said(inUnit(holds, day.net.unit))}: the rest drains below the roots.`,
-        },
-      ];
+const tooDeep = (day: WateringDay, holds: Length | undefined): readonly Finding[] => {
+  if (holds === undefined || !exceeds(day.net.in("mm"), holds.in("mm"))) return [];
+  const { unit } = day.net;
+  const most = inUnit(holds, unit).value;
+  const told = roundedApart(day.net.value, most, 3);
+  return [
+    {
+      code: "water/below-the-roots",
+      severity: "caution",
+      path: "holds",
+      params: { weekday: day.weekday, millimeters: day.net.in("mm"), holds: holds.in("mm") },
+      text: `${names[day.weekday - 1]} puts ${told(day.net.value)} ${unit} in the root zone, which holds ${told(most)} ${unit}: the rest drains below the roots.`,
+    },
+  ];
+};

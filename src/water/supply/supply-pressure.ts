@@ -1,3 +1,4 @@
+import { fixedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { checks, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
@@ -47,7 +48,7 @@ const losses: Read<readonly Pressure[]> = (input, path) => {
  * - `supply` the pressure at the meter or pump while that much water runs: a static pressure reads too high
  * - `losses` of pipes ({@link frictionLoss}), meter, backflow preventer, valves and fittings, one by one; may be empty
  * - `drop` how far the head lies below the supply, negative where it lies above; level where left out
- * - `needed` what the head works at: less is a finding
+ * - `needed` what the head works at: less is a finding, and so is no pressure at all, whether or not it is given
  *
  * In the unit of the supply. A backflow preventer or an air gap belongs between a potable supply and any irrigation.
  *
@@ -87,14 +88,28 @@ export const supplyPressure = (input: {
     atHead: made(left, unit, "pressure"),
     losses: made(lost, unit, "pressure"),
     fromHeight: made(height, unit, "pressure"),
-    findings: needed !== undefined && exceeds(needed, left) ? [tooLow(left, needed, unit)] : [],
+    findings:
+      left <= 0
+        ? [nothing(left, needed ?? 0, unit)]
+        : needed !== undefined && exceeds(needed, left)
+          ? [tooLow(left, needed, unit)]
+          : [],
   };
 };
+
+/** The losses take all that there is. */
+const nothing = (left: number, needed: number, unit: string): Finding => ({
+  code: "water/pressure-too-low",
+  severity: "warning",
+  path: "losses",
+  params: { left, needed, unit },
+  text: "Losses and height take all the pressure: no water comes out at the head. Fewer heads at a time, larger pipe, or a pump.",
+});
 
 const tooLow = (left: number, needed: number, unit: string): Finding => ({
   code: "water/pressure-too-low",
   severity: "warning",
   path: "needed",
   params: { left, needed, unit },
-  text: `${left.toFixed(1)} ${unit} are left at the head, and it works at ${needed.toFixed(1)}: fewer heads at a time, or larger pipe.`,
+  text: `${fixedApart(left, needed, 1)(left)} ${unit} are left at the head, and it works at ${fixedApart(left, needed, 1)(needed)}: fewer heads at a time, or larger pipe.`,
 });

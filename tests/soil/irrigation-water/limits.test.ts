@@ -23,6 +23,20 @@ describe("water", () => {
     expect(soil.waterSaltClass(dS(0.5))).toBe("excellent");
   });
 
+  it("a figure in uS/cm written as dS/m is refused wherever a conductivity goes in", () => {
+    const way =
+      /conductivity|soil|water: expected 300 dS\/m or less: a report in uS\/cm prints a thousand times/;
+    expect(() => soil.waterSaltClass(dS(1200))).toThrow(way);
+    expect(() => soil.dissolvedSalts({ conductivity: dS(1200) })).toThrow(way);
+    const leaching = { method: "average root zone" } as const;
+    // A soil of 3000 uS/cm is one of 3 dS/m and asks for 8.7 %; as 3000 dS/m it would ask for nothing.
+    expect(() => soil.leachingRequirement({ ...leaching, water: dS(1.2), soil: dS(3000) })).toThrow(way);
+    expect(() => soil.leachingRequirement({ ...leaching, water: dS(1200), soil: dS(3) })).toThrow(way);
+    const report = { Na: ion(1, "Na"), conductivity: dS(1150) };
+    expect(() => soil.blendWaters([{ share: percent(100), water: report }])).toThrow(way);
+    expect(soil.waterSaltClass(dS(300))).toBe("unacceptable");
+  });
+
   it("residual carbonate is marginal from 1.25 and high from 2.5 on", () => {
     const hazard = (HCO3: number) =>
       soil.residualSodiumCarbonate({

@@ -61,6 +61,6 @@ describe("figures of irrigation water", () => {
     const half = { share: quantity(50, "%"), water };
     expect(soil.blendWaters([half, half]).findings).toEqual([]);
     const lost = soil.blendWaters([half, { share: quantity(50, "%"), water: { Na: water.Na } }]).findings[0];
-    expect(lost?.text).toBe("Not every water was tested for Ca, Mg, HCO3, CO3: the blend leaves it out.");
+    expect(lost?.text).toBe("Not every water was tested for Ca, Mg, HCO3, CO3: the blend leaves them out.");
   });
 });

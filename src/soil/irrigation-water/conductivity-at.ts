@@ -1,0 +1,21 @@
+import { expectQuantity, outOfRange } from "../../quantity/index.js";
+
+// Saturated brine has some 250 dS/m (from memory): beyond this it is a figure in uS/cm.
+const most = 300;
+
+/** A conductivity of water or soil, in dS/m. */
+export const conductivityAt = (
+  input: unknown,
+  path: string,
+  bound: "non-negative" | "positive" = "non-negative",
+): number => {
+  const value = expectQuantity(input, { dimension: "conductivity", of: "none", bound }, path).in("dS/m");
+  return value > most
+    ? outOfRange(
+        path,
+        input,
+        { max: most, unit: "dS/m" },
+        "{}: a report in uS/cm prints a thousand times the figure in dS/m",
+      )
+    : value;
+};
