@@ -191,10 +191,18 @@ export const halfLifeAt = (input: {
     fail("conflict", "stated[1].temperature", t2, "another temperature than the first");
   const t = degrees(input.temperature, "temperature");
   if (t < Math.min(t1, t2) - 1e-9 || t > Math.max(t1, t2) + 1e-9) {
+    // in the unit of what was given: 64 °F is no 17.77778 °C to who asks in °F
+    const { unit } = input.temperature;
+    const told = (c: number): number =>
+      Number(
+        quantity(c, "°C")
+          .in(unit as "°C")
+          .toPrecision(12),
+      );
     outOfRange(
       "temperature",
       input.temperature,
-      { min: Math.min(t1, t2), max: Math.max(t1, t2), unit: "°C" },
+      { min: told(Math.min(t1, t2)), max: told(Math.max(t1, t2)), unit },
       "{}: between the two at which a half-life is stated",
     );
   }

@@ -1,5 +1,5 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
-import { unitInWords } from "../../quantity/house.js";
+import { counted, unitInWords } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -125,7 +125,7 @@ const sameLength = (columns: Readonly<Partial<Record<WeatherFigure, HourlyColumn
     .filter(([, own]) => own !== length)
     .map(([name, own]): Problem => {
       const expected = `as many hours as the others, which is ${length}`;
-      return { code: "conflict", path: `${name}.values`, got: `${own} hours`, expected };
+      return { code: "conflict", path: `${name}.values`, got: counted(own, "hour"), expected };
     });
   if (problems.length > 0) throw new RatewrightError(problems);
 };

@@ -85,7 +85,7 @@ const compare = (name: string, { low, high, how = "" }: Band, bounds: StatedBoun
       const told = roundedApart(side === "min" ? most : least, bound);
       const figure = least === most ? `${told(least)}` : `${told(least)} to ${told(most)}`;
       const params = { low: least, high: most, bound, unit };
-      const text = `${word} of ${figure} ${unit}${how} is ${where} the stated ${bound} ${unit}.`;
+      const text = `${word} of ${figure} ${unit}${how} ${name === "gust" ? "are" : "is"} ${where} the stated ${bound} ${unit}.`;
       if (outside) return objects({ code: `spray/${name}-${where}`, params, text });
       return partly
         ? missed(`${word}: ${figure} ${unit} is too near the stated ${bound} ${unit} to tell.`)
@@ -137,7 +137,8 @@ const rain = ({ rainfast }: SprayRules, { weather, hour }: At): Said => {
     if (depth === undefined) unknown.push(i);
     else if (exceeds(numberIn(depth, "mm"), least)) {
       const from = hourStart(weather, i);
-      const text = `${round(depth.value)} ${depth.unit} of rain in the hour from ${from}, within the ${hours} hours that are stated.`;
+      const after = hours === 1 ? "the hour that is stated" : `the ${hours} hours that are stated`;
+      const text = `${round(depth.value)} ${depth.unit} of rain in the hour from ${from}${i === hour ? "" : `, within ${after}`}.`;
       return objects({
         code: "spray/rain",
         params: { from, depth: depth.value, unit: depth.unit, hours },

@@ -105,6 +105,8 @@ const rows: readonly Refused[] = [
     "between the two at which a half-life is stated",
   ],
   [at({ temperature: quantity(30.1, "°C") }), "range", "temperature", "18 to 30 °C"],
+  // 18 and 30 °C to who asks in °F
+  [at({ temperature: quantity(90, "°F") }), "range", "temperature", "64.4 to 86 °F"],
   [() => persistenceClass(days(0)), "range", "halfLife", "more than zero"],
   [() => turfHalfLivesOf(7 as never), "type", "active", "the common name of an active ingredient"],
 ];

@@ -61,7 +61,7 @@ describe("figures against stated bounds", () => {
     const gust = (value: number) => ({ gust: { ...column("mi/h", value), height } });
     expect(texts(gust(15), rule)).toEqual([]);
     expect(texts(gust(16), rule)).toEqual([
-      "spray/gust-above: Gusts of 16 mi/h is above the stated 15 mi/h.",
+      "spray/gust-above: Gusts of 16 mi/h are above the stated 15 mi/h.",
     ]);
   });
 
@@ -86,7 +86,12 @@ describe("rain", () => {
     expect(texts(rain(0, 0, 5, 5), rule)).toEqual([
       "spray/rain: 5 mm of rain in the hour from 2026-06-03T08:00-05:00, within the 2 hours that are stated.",
     ]);
-    expect(texts(rain(1, 0, 0), rule)).toHaveLength(1);
+    expect(texts(rain(1, 0, 0), rule)).toEqual([
+      "spray/rain: 1 mm of rain in the hour from 2026-06-03T06:00-05:00.",
+    ]);
+    expect(texts(rain(0, 1), { rainfast: { hours: 1 } })).toEqual([
+      "spray/rain: 1 mm of rain in the hour from 2026-06-03T07:00-05:00, within the hour that is stated.",
+    ]);
     expect(texts(rain(0, 0, 1, 0), { rainfast: { hours: 1.5 } })).toHaveLength(1);
     expect(texts(rain(0, 1), { rainfast: { hours: 0 } })).toEqual([]);
     expect(hour(rain(0, 0, 5, 5), rule).objections[0]?.params).toEqual({
