@@ -5,8 +5,10 @@ import { constantChecks } from "./index.js";
 describe("constants, against a second transcription", () => {
   test.each(constantChecks.map((check) => [`${check.room}: ${check.what}`, check] as const))(
     "%s",
-    (_, check) => {
-      expect(isAsPrinted(check), `printed ${check.printed}, here ${check.here()}`).toBe(true);
+    (_, { here: compute, ...rest }) => {
+      const computed = compute();
+      const check = { ...rest, here: () => computed };
+      expect(isAsPrinted(check), `printed ${check.printed}, here ${computed}`).toBe(true);
       expect(isAsPrinted({ ...check, printed: check.printed === 0 ? 1 : check.printed * 1.0001 })).toBe(
         false,
       );

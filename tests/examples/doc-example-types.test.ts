@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { hostFor } from "../house/program.js";
 import { exists, filesBelow, read, root, sourceFiles } from "../house/sources.js";
 import { blocksOfPage, blocksOfSource, placeIn, programOf } from "./blocks.js";
 
@@ -26,7 +27,7 @@ const faults = (): { readonly examples: readonly string[]; readonly typeTests: r
       { block, text: `${programOf(block)}\nexport {};\n` },
     ]),
   );
-  const host = ts.createCompilerHost(options);
+  const host = hostFor(options);
   const { fileExists, readFile, getSourceFile } = host;
   host.fileExists = (name) => files.has(name) || fileExists(name);
   host.readFile = (name) => files.get(name)?.text ?? readFile(name);

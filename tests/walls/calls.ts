@@ -133,3 +133,11 @@ export const callsOf = async (
     ]),
   );
 };
+
+let all: Promise<ReadonlyMap<string, readonly (readonly unknown[])[]>> | undefined;
+
+/** The calls of every example: once for all tests that a worker runs. Who spoils one takes a copy. */
+export const allCalls = (): NonNullable<typeof all> => {
+  all ??= loadModules().then((modules) => callsOf(modules));
+  return all;
+};

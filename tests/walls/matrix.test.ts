@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { withoutBounds } from "../house/range-bounds-exceptions.js";
-import { type AnyFunction, callsOf, exportsOf, loadModules, loadSecondCopy } from "./calls.js";
+import { withoutStackTraces } from "../without-stack-traces.js";
+import { type AnyFunction, allCalls, exportsOf, loadModules, loadSecondCopy } from "./calls.js";
 import {
   boundless,
   emptyTexts,
@@ -42,7 +43,7 @@ const callsEach = whole ? 3 : 2;
 
 const modules = await loadModules();
 const { functions, objects } = exportsOf(modules);
-const calls = await callsOf(modules);
+const calls = await allCalls();
 const copyOf = await loadSecondCopy();
 const fault = faults((q) => copyOf(q.value, q.unit, q.of));
 
@@ -150,14 +151,7 @@ const spoiltCall = async (
 };
 
 describe("a spoilt call is refused or has a finite answer", () => {
-  // Nobody reads where in the code a refusal was made, and to write that down takes longer than most calls.
-  const { stackTraceLimit } = Error;
-  beforeAll(() => {
-    Error.stackTraceLimit = 0;
-  });
-  afterAll(() => {
-    Error.stackTraceLimit = stackTraceLimit;
-  });
+  withoutStackTraces();
 
   it("every exported function has a call in the examples, or a reason why not", () => {
     const without = [...functions.keys()].filter((name) => (calls.get(name)?.length ?? 0) === 0);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { callsOf, exportsOf, loadModules } from "./calls.js";
+import { withoutStackTraces } from "../without-stack-traces.js";
+import { allCalls, exportsOf, loadModules } from "./calls.js";
 import { outcomeOf } from "./judge.js";
 import { toldOtherwise } from "./missing-list.js";
 import { absent, frozenCopy, isQuantity, type Place, placesIn, placeText, valueAt, withAt } from "./spoil.js";
@@ -10,7 +11,7 @@ import { writtenByUsers } from "./unknown-fields-exceptions.js";
 
 const modules = await loadModules();
 const { functions } = exportsOf(modules);
-const calls = await callsOf(modules);
+const calls = await allCalls();
 const callsEach = 2;
 
 /** A record that a function of the library made: a part of it is not left out by a slip. */
@@ -63,6 +64,8 @@ const trial = async (name: string, given: readonly unknown[], place: Place): Pro
 };
 
 describe("what is absent is told as missing", () => {
+  withoutStackTraces();
+
   it("every field of the valid calls that the examples make", async () => {
     for (const [name, all] of calls) {
       for (const original of all.slice(0, callsEach)) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { callsOf, exportsOf, loadModules } from "./calls.js";
+import { withoutStackTraces } from "../without-stack-traces.js";
+import { allCalls, exportsOf, loadModules } from "./calls.js";
 import { outcomeOf } from "./judge.js";
 import { frozenCopy, isQuantity, type Place, placesIn, placeText, valueAt, withAt } from "./spoil.js";
 import { readsOtherwise, writtenByUsers } from "./unknown-fields-exceptions.js";
@@ -10,7 +11,7 @@ import { readsOtherwise, writtenByUsers } from "./unknown-fields-exceptions.js";
 
 const modules = await loadModules();
 const { functions } = exportsOf(modules);
-const calls = await callsOf(modules);
+const calls = await allCalls();
 const callsEach = 6;
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -61,6 +62,8 @@ const trial = async (
 };
 
 describe("an unknown field is refused by its name", () => {
+  withoutStackTraces();
+
   for (const name of [...functions.keys()].sort()) {
     it(name, async () => {
       const before = found.length;

@@ -26,18 +26,30 @@ const doubt = (number: string): number =>
 // an exponent is one of the equation and not rounded
 const printed = /(?<![A-Za-z_\d.^])\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
 
-/** What a line comes to, and how far its printed digits may put it off. */
+/** What a line comes to, and how far its printed digits may put it off. The line is parsed once, with a name for each number. */
 const computed = (line: string): { readonly value: number; readonly off: number } => {
-  const value = math.evaluate(line, { ...functions }) as number;
+  const numbers: number[] = [];
+  const halves: number[] = [];
+  const named = line.replace(printed, (number) => {
+    halves.push(doubt(number));
+    return `(printed${numbers.push(Number(number)) - 1})`;
+  });
+  const sum = math.compile(named);
+  const scope: Record<string, unknown> = { ...functions };
+  numbers.forEach((number, i) => {
+    scope[`printed${i}`] = number;
+  });
+  const value = sum.evaluate(scope) as number;
   let off = 0;
-  for (const match of line.matchAll(printed)) {
-    const half = doubt(match[0]);
-    if (half === 0) continue;
-    for (const moved of [Number(match[0]) + half, Number(match[0]) - half]) {
-      const other = line.slice(0, match.index) + moved + line.slice(match.index + match[0].length);
-      off += Math.abs((math.evaluate(other, { ...functions }) as number) - value);
+  numbers.forEach((number, i) => {
+    const half = halves[i] as number;
+    if (half === 0) return;
+    for (const moved of [number + half, number - half]) {
+      scope[`printed${i}`] = moved;
+      off += Math.abs((sum.evaluate(scope) as number) - value);
     }
-  }
+    scope[`printed${i}`] = number;
+  });
   return { value, off };
 };
 
