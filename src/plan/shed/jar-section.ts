@@ -1,8 +1,10 @@
 import { numberIn } from "../../quantity/index.js";
 import { jarFailures } from "../../tank/index.js";
 import type { SheetRow, SheetSection } from "../sheet/sheet-types.js";
-import { plainNumber } from "../sheet/sheet-units.js";
+import { type FirstUnits, plainNumber } from "../sheet/sheet-units.js";
+import { stepsText } from "../sheet/tool-amount.js";
 import type { SprayOrder } from "../visit/spray-order.js";
+import { sprayTool } from "./spray-section.js";
 
 /** What the jar holds, in milliliters: the mix is measured into it with a gram scale and a syringe. */
 const jarVolume = 500;
@@ -24,13 +26,37 @@ const jarRow = (order: SprayOrder, index: number, number: number): SheetRow | un
   };
 };
 
+/** What the jar may add to a load: less than a scale or a jug tells (common practice, no source). */
+const unnoticed = 0.01;
+
+/**
+ * What becomes of the jar. It holds product at the rate of the job, so a load that takes the jar takes so much less of each
+ * product: in a small tank it would else be too strong by what the jar is of it.
+ */
+const jarIntoLoad = (order: SprayOrder, first: FirstUnits): string => {
+  const share = jarVolume / (order.tank.loads[0] ?? order.tank).volume.in("mL");
+  if (share < unnoticed) return "Pour the jar into load 1.";
+  if (share >= 1)
+    return "Do not pour the jar into load 1: it is no less than the load. Spray it on a labeled site, at or below the label rate.";
+  const less = order.products.flatMap((product) => {
+    const amount = product.loads[0]?.exact;
+    if (amount === undefined || product.formulation === "water-soluble packet") return [];
+    const tool = sprayTool(product, first);
+    // rounded down: with the jar the load is never over the rate
+    const steps = Math.floor((numberIn(amount, tool.unit) * (1 - share)) / tool.step + 1e-9);
+    return [`${stepsText(steps, tool)} of ${product.productName}`];
+  });
+  const percent = Math.round(100 * share);
+  return `Pour the jar into load 1, and put in beside it only ${less.join(" and ")}: with the full amounts the load would be ${percent} % too strong.`;
+};
+
 /**
  * How to make the jar test of a mix: the amounts of its own rates in the order of the tank, and how the jar is read.
  *
  * Source of the steps, of the signs and of the 15 minutes: Utah State University Extension, Using a Jar Test (2012), list
  * 1-9; the amounts are the mix, scaled to the jar.
  */
-export const jarSection = (order: SprayOrder, number: number): readonly SheetSection[] => {
+export const jarSection = (order: SprayOrder, number: number, first: FirstUnits): readonly SheetSection[] => {
   if (order.products.length < 2) return [];
   const sequence = order.order.order
     .map((id) => order.products.findIndex(({ product }) => product === id))
@@ -64,7 +90,7 @@ export const jarSection = (order: SprayOrder, number: number): readonly SheetSec
             "Let it stand 15 minutes, look, shake, look again.",
             `BAD, do not mix: ${jarFailures.map(({ sign }) => sign).join("; ")}.`,
             "None of these: that is all it shows. It does not show whether the mix works or harms the turf.",
-            "Pour the jar into load 1.",
+            jarIntoLoad(order, first),
           ],
         },
       ],

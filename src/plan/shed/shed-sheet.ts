@@ -215,7 +215,7 @@ export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
       recordSection(order, first),
     ],
     back: [
-      ...order.sprays.flatMap((spray, i) => jarSection(spray, order.spreads.length + i + 1)),
+      ...order.sprays.flatMap((spray, i) => jarSection(spray, order.spreads.length + i + 1, first)),
       ...nextSection(order, first),
       backSection(order, first),
     ],

@@ -83,4 +83,54 @@ describe("the jar test on the back of the sheet", () => {
     expect(rowsOf(one(["q"]))).toEqual([]);
     expect(rowsOf(one(["p", "q"]))[1]).toEqual(["2  p", "leave out", "never cut"]);
   });
+
+  /** A powder and a liquid over so many square feet, at 1.5 gal per 1,000 ft2. */
+  const lawn = (area: number, tank = 300) =>
+    soundOrder(
+      smallJob({
+        site: { name: "Lawn", parts: [{ shape: "measured", area: { value: area, unit: "ft2" } }] },
+        products: [
+          { id: "powder", form: "dry", formulation: "WDG" },
+          { id: "liquid", form: "liquid", formulation: "EC" },
+        ],
+        sprayer: {
+          tank: { value: tank, unit: "gal" },
+          applicationVolume: { value: 1.5, unit: "gal/1000 ft2", of: "spray" },
+        },
+        treatments: [
+          {
+            id: "s",
+            method: "spray",
+            mix: [
+              { product: "powder", rate: { value: 0.15, unit: "oz/1000 ft2", of: "product" } },
+              { product: "liquid", rate: { value: 1.1, unit: "fl oz/1000 ft2", of: "product" } },
+            ],
+          },
+        ],
+      }),
+    );
+  const lastStep = (order: Parameters<typeof workOrderSheet>[0]): string | undefined =>
+    workOrderSheet(order)
+      .back.flatMap(({ id, blocks }) => (id === "jar test" ? blocks : []))
+      .flatMap((block) => (block.kind === "list" ? block.items : []))
+      .pop();
+
+  test("a small load takes so much less of each product beside the jar, never more than the rate", () => {
+    // 300 ft2 take 0.45 gal, 1.7034 L, of which the jar is 29.35 %: of 0.045 oz there are 0.0317 to weigh, of 0.33 fl oz 0.233.
+    expect(lastStep(lawn(300, 4))).toBe(
+      "Pour the jar into load 1, and put in beside it only 0.0317 oz wt of powder and 0.233 fl oz of liquid: with the full amounts the load would be 29 % too strong.",
+    );
+    // 9,000 ft2 take 13.5 gal, 51.1 L: 0.98 % is less than a scale tells. 8,000 ft2 take 45.4 L, and it is 1.1 %.
+    expect(lastStep(lawn(9000))).toBe("Pour the jar into load 1.");
+    expect(lastStep(lawn(8000))).toMatch(
+      /only 1\.18 oz wt of powder and 8\.70 fl oz of liquid: .* 1 % too strong\.$/,
+    );
+  });
+
+  test("a load that is no larger than the jar does not take it", () => {
+    // 80 ft2 take 0.12 gal, 454 mL
+    expect(lastStep(lawn(80, 4))).toMatch(
+      /^Do not pour the jar into load 1: .* at or below the label rate\.$/,
+    );
+  });
 });
