@@ -86,12 +86,8 @@ export { max, min, sum } from "./value/fold.js";
 export { inUnit, likeQuantity, numberIn, ofKind, perOf, timesOf } from "./value/like-quantity.js";
 export { type CheckedCurrency, money } from "./value/money.js";
 export type { Addend } from "./value/kinds.js";
-export {
-  expectQuantity,
-  Quantity,
-  quantity,
-  quantityOf,
-} from "./value/quantity.js";
+export { expectQuantity } from "./value/expect-quantity.js";
+export { Quantity, quantity, quantityOf } from "./value/quantity.js";
 
 // text: what people type and what is printed: parsing, suggestions, formatting, UCUM codes.
 export { type FormatOptions, format } from "./text/format.js";

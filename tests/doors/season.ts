@@ -199,7 +199,7 @@ export const office: readonly FirstThing[] = [
   refused(
     "a wage without its hour",
     () => all.loadedWage?.({ wage: money(16, "USD"), ...wages }),
-    ["a cost per time, such as 45 USD/h"],
+    ["a cost per time, such as 2 USD/h"],
     () => all.loadedWage?.({ wage: money(16, "USD").per?.(hour), ...wages }).cost,
     [20, "money:USD/h"],
   ),

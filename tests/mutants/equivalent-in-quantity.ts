@@ -9,12 +9,12 @@ export const equivalentsInQuantity: readonly {
 }[] = [
   ...(
     [
-      ["recent.has(text)", "false"],
-      ["known", "false"],
-      ["recent.size >= mostRecent", "true"],
-      ["recent.size >= mostRecent", "false"],
-      ["recent.size >= mostRecent", "recent.size > mostRecent"],
-      ["recent.size >= mostRecent", "recent.size < mostRecent"],
+      ["known.has(text)", "false"],
+      ["sound && known.size < mostKnown", "false"],
+      ["known.size < mostKnown", "true"],
+      ["known.size < mostKnown", "false"],
+      ["known.size < mostKnown", "known.size <= mostKnown"],
+      ["known.size < mostKnown", "known.size >= mostKnown"],
     ] as const
   ).map(([was, is]) => ({
     file: "src/quantity/substance/substances.ts",
@@ -118,7 +118,7 @@ export const equivalentsInQuantity: readonly {
     why: "a text that was found to be a dimension is looked at again: the same is found",
   })),
   {
-    file: "src/quantity/value/quantity.ts",
+    file: "src/quantity/value/expect-quantity.ts",
     was: "wanted !== sound",
     is: "true",
     why: "what is expected and was found sound is looked at again: the same is found",

@@ -4,22 +4,20 @@ import {
   expectOneOf,
   expectRecord,
   fail,
-  outOfRange,
   type Problem,
   RatewrightError,
-  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import { expectPath } from "./expect-source.js";
-import { formFactor } from "./forms.js";
-import { readGrade } from "./grade.js";
+import { type GradeReading, readGrade } from "./grade.js";
+import { labelFields } from "./label-fields.js";
 import { type Analysis, isNutrient, labelByVolume, type Nutrient, type StatedBy } from "./nutrient.js";
 import { oxideFactor } from "./oxide-factor.js";
 
 export type { Analysis, Nutrient } from "./nutrient.js";
 
-const bases = ["oxide", "element"] as const;
-const decimals = [".", ","] as const;
+export const bases = ["oxide", "element"] as const;
+export const decimals = [".", ","] as const;
 
 /**
  * Reads the grade printed on a bag: `24-0-11` is 24 % N, 0 % P2O5 and 11 % K2O, and so is `24:0:11`; further
@@ -51,36 +49,37 @@ export const analysis = <const G extends string | Analysis, const B extends "oxi
   basis: B | { readonly basis?: B; readonly decimal?: DecimalSign } = "oxide" as B,
   path = "analysis",
 ): Analysis<StatedBy<G, B>> =>
-  // What the type of a grade states is what its text is read to state.
-  readAnalysis(input, basis, path) as Analysis<StatedBy<G, B>>;
+  // What the type of a grade states is what its text is read to state; a record states its own basis.
+  readAnalysis(input, readingOf(typeof input === "string" ? basis : bases[0]), path) as Analysis<
+    StatedBy<G, B>
+  >;
 
-const readAnalysis = (
-  input: string | Analysis,
-  basis: "oxide" | "element" | { readonly basis?: "oxide" | "element"; readonly decimal?: DecimalSign },
-  path: string,
-): Analysis => {
-  expectPath(path);
-  if (typeof input !== "string") {
-    refuseBareNutrients(input, path);
-    const given = expectFields(
-      input,
-      ["type", "version", "basis", "percent", "traceElements"],
-      path,
-      'a grade such as "24-0-11", or { basis, percent }',
-    );
-    const read = expectOneOf(given.basis, bases, `${path}.basis`);
-    return checked(read, expectRecord(given.percent, `${path}.percent`), given.traceElements, path);
-  }
+/** How a text is to be read, by what a caller says of it. */
+const readingOf = (basis: unknown): GradeReading => {
   const how = typeof basis === "string" ? { basis } : expectFields(basis, ["basis", "decimal"], "basis");
-  const reading = {
+  const { decimal } = how as { readonly decimal?: unknown };
+  return {
     basis: how.basis === undefined ? bases[0] : expectOneOf(how.basis, bases, "basis"),
-    decimal:
-      !("decimal" in how) || how.decimal === undefined
-        ? decimals[0]
-        : expectOneOf(how.decimal, decimals, "decimal"),
+    decimal: decimal === undefined ? decimals[0] : expectOneOf(decimal, decimals, "decimal"),
   };
-  const { percent, traceElements } = readGrade(input, reading, path);
-  return checked(reading.basis, percent, traceElements, path);
+};
+
+/** Reads a text in a way that is known to be one, or a record, which states its own. */
+export const readAnalysis = (input: string | Analysis, reading: GradeReading, path: string): Analysis => {
+  expectPath(path);
+  if (typeof input === "string") {
+    const { percent, traceElements } = readGrade(input, reading, path);
+    return checked(reading.basis, percent, traceElements, path);
+  }
+  refuseBareNutrients(input, path);
+  const given = labelFields(
+    input,
+    ["type", "version", "basis", "percent", "traceElements"],
+    path,
+    'a grade such as "24-0-11", or { basis, percent }',
+  );
+  const basis = expectOneOf(given.basis, bases, `${path}.basis`);
+  return checked(basis, expectRecord(given.percent, `${path}.percent`), given.traceElements, path);
 };
 
 /** `{ N: 24 }` without its percent, or `{ N: quantity(3, "lb/gal", "N") }`: the form that is read is named. */
@@ -94,6 +93,10 @@ const refuseBareNutrients = (input: unknown, path: string): void => {
 /** Far more than any label states: a record with more fields is none. */
 const mostNutrients = 40;
 
+/** The bounds of a percentage, in words and as data: every page that reads a grade ships these, and no writer of bounds. */
+export const anyPercentage = "0 to 100 %";
+export const percentBounds = { min: 0, max: 100, unit: "%" } as const;
+
 /** What is wrong with one line of an analysis. */
 const lineProblems = (
   basis: Analysis["basis"],
@@ -103,16 +106,21 @@ const lineProblems = (
   at: string,
 ): Problem[] => {
   const problems: Problem[] = [];
-  const add = (code: Problem["code"], got: string, expected: string): void => {
-    problems.push({ code, path: at, got, expected });
+  const add = (
+    code: Problem["code"],
+    got: string,
+    expected: string,
+    more?: Pick<Problem, "params">,
+  ): void => {
+    problems.push({ code, path: at, got, expected, ...more });
   };
   if (!isNutrient(key)) add("substance/unknown", key.slice(0, 40), "a nutrient, such as N, P2O5 or Fe");
   else if (!Number.isFinite(value)) add("not-finite", shown(value), "a percentage");
   else if ((value as number) < 0 || (value as number) > 100)
-    problems.push(rangeProblem(at, shown(value), { min: 0, max: 100, unit: "%" }));
+    add("range", shown(value), anyPercentage, { params: percentBounds });
   const [wrong, right] = basis === "oxide" ? [["P", "K"], "P2O5 and K2O"] : [["P2O5", "K2O"], "P and K"];
   if (wrong.includes(key)) add("conflict", key, `${right}, as the basis says, or the other basis`);
-  const twin = keys.find((other) => other > key && isNutrient(other) && formFactor(key, other) !== undefined);
+  const twin = keys.find((other) => other > key && isNutrient(other) && oxideFactor(key, other));
   if (twin !== undefined) add("conflict", `${key} and ${twin}`, "one form of each nutrient");
   return problems;
 };
@@ -127,7 +135,9 @@ const checked = (
   const keys = Object.keys(percent);
   if (keys.length === 0) fail("missing", `${path}.percent`, "no nutrient", "at least one nutrient");
   if (keys.length > mostNutrients)
-    outOfRange(`${path}.percent`, keys, { max: mostNutrients, count: "nutrients" });
+    fail("range", `${path}.percent`, keys, `${mostNutrients} nutrients or fewer`, {
+      params: { max: mostNutrients, count: "nutrients" },
+    });
   if (traceElements !== undefined && traceElements !== true) {
     fail("type", `${path}.traceElements`, traceElements, "true, or nothing");
   }
@@ -137,7 +147,7 @@ const checked = (
   if (problems.length > 0) throw new RatewrightError(problems);
   const total = keys.reduce((sum, key) => sum + (percent[key] as number), 0);
   if (total > 100 + 1e-9) {
-    outOfRange(path, `${total} % in all`, { max: 100, unit: "%" }, "{} in all");
+    fail("range", path, `${total} % in all`, "100 % or less in all", { params: { max: 100, unit: "%" } });
   }
   const own: Analysis["percent"] = Object.fromEntries(keys.map((key) => [key, (percent[key] as number) + 0]));
   return traceElements === true ? { basis, percent: own, traceElements } : { basis, percent: own };
@@ -186,7 +196,5 @@ export const percentAt = (given: Analysis, nutrient: Nutrient, path: string): nu
   // A record made by hand is read like a label.
   return typeof percent === "number" && percent >= 0 && percent <= 100
     ? percent * factor + 0
-    : fail("range", `${path}.percent.${nutrient}`, percent, "0 to 100 %", {
-        params: { min: 0, max: 100, unit: "%" },
-      });
+    : fail("range", `${path}.percent.${nutrient}`, percent, anyPercentage, { params: percentBounds });
 };

@@ -17,7 +17,9 @@ const most = 200;
 export const expectShortText = (input: unknown, path: string, expected: string): string => {
   const text = expectText(input, path, expected);
   return text.length > longest
-    ? outOfRange(path, `a text of ${text.length} characters`, { max: longest, count: "characters" })
+    ? fail("range", path, `a text of ${text.length} characters`, `${longest} characters or fewer`, {
+        params: { max: longest, count: "characters" },
+      })
     : text;
 };
 

@@ -2,7 +2,6 @@ import {
   allOf,
   type DecimalSign,
   expectAmount,
-  expectFields,
   expectOneOf,
   expectQuantity,
   type Finding,
@@ -11,11 +10,13 @@ import {
   isSubstance,
   likeQuantity,
   type Quantity,
+  quantity,
   RatewrightError,
 } from "../../quantity/index.js";
-import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
+import { type Analysis, bases, decimals, type Nutrient, percentOf, readAnalysis } from "./analysis.js";
 import { expectPath, expectShortText } from "./expect-source.js";
-import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
+import { labelFields } from "./label-fields.js";
+import { type NitrogenGuarantee, slowPercent } from "./nitrogen-breakdown.js";
 import { labelByVolume, type StatedBy } from "./nutrient.js";
 import { smallFigures } from "./small-figures.js";
 
@@ -106,47 +107,43 @@ export const fertilizer = <
 ): Fertilizer<Id, StatedBy<G, B>> => {
   expectPath(path);
   refusePerVolume(input, path);
-  expectFields(input, fields, path, "a fertilizer record: { id, analysis }");
-  const { slowNitrogen, density, name } = input;
+  labelFields(input, fields, path, "a fertilizer record: { id, analysis }");
+  const at = (field: string): string => `${path}.${field}`;
   const read = allOf({
-    id: () => readId(input.id, `${path}.id`),
-    name: () => (name === undefined ? {} : { name: expectShortText(name, `${path}.name`, "a name") }),
-    form: () => (input.form === undefined ? "dry" : expectOneOf(input.form, forms, `${path}.form`)),
-    analysis: () => readAnalysis(input, path),
-    slow: () => (slowNitrogen === undefined ? undefined : slowOf(slowNitrogen, `${path}.slowNitrogen`)),
-    density: () =>
-      density === undefined
-        ? {}
-        : {
-            density: ownQuantity(
-              expectQuantity(
-                density,
-                { dimension: "mass/volume", of: "none", bound: "positive" },
-                `${path}.density`,
-              ),
-            ),
-          },
-    held: () => (input.package === undefined ? {} : { package: packageOf(input.package, `${path}.package`) }),
+    id: () => readId(input.id, at("id")),
+    name: () => given(input.name, (name) => expectShortText(name, at("name"), "a name")),
+    form: () => given(input.form, (form) => expectOneOf(form, forms, at("form"))) ?? "dry",
+    analysis: () => analysisOf(input, path),
+    slow: () => given(input.slowNitrogen, (slow) => slowOf(slow, at("slowNitrogen"))),
+    density: () => given(input.density, (density) => ownQuantity(density, "mass/volume", at("density"))),
+    held: () => given(input.package, (held) => packageOf(held, at("package"))),
   });
-  const { nitrogen, slow } = readNitrogen(input.nitrogen, read.slow, percentOf(read.analysis, "N"), path);
-  refuseDryVolume(read.form, input, read.held.package, path);
+  const { name, form, density, held } = read;
+  const { nitrogen } = input;
+  const slowNitrogen = slowWithin(nitrogen, read.slow, percentOf(read.analysis, "N"), path);
+  refuseDryVolume(form, density, held, path);
+  const findings = smallFigures(read.analysis, path);
   const made: Fertilizer<Id, StatedBy<G, B>> = frozen({
     type: "fertilizer",
     version: 1,
     id: read.id,
-    ...read.name,
-    form: read.form,
+    ...(name !== undefined && { name }),
+    form,
     // What the type of the grade states is what its text was read to state.
     analysis: read.analysis as Analysis<StatedBy<G, B>>,
-    ...nitrogen,
-    ...slow,
-    ...read.density,
-    ...read.held,
-    ...smallFigures(read.analysis, path),
+    ...(nitrogen && { nitrogen: ownGuarantee(nitrogen) }),
+    ...(slowNitrogen && { slowNitrogen }),
+    ...(density && { density }),
+    ...(held && { package: held }),
+    ...(findings && { findings }),
   });
   records.add(made);
   return made;
 };
+
+/** What is read of a field, where it is there. */
+const given = <V, R>(value: V | undefined, read: (value: V) => R): R | undefined =>
+  value === undefined ? undefined : read(value);
 
 /** The records that were read: frozen, so that nobody can have changed them since. */
 const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
@@ -155,8 +152,6 @@ const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
 export const isRead = (product: unknown): boolean => records.has(Object(product));
 
 const forms = ["dry", "liquid"] as const;
-const bases = ["oxide", "element"] as const;
-const decimals = [".", ","] as const;
 /** The fields of the record of a fertilizer: who takes one along knows the same. */
 export const fertilizerFields = [
   "type",
@@ -182,17 +177,21 @@ const refusePerVolume = (input: unknown, path: string): void => {
   }
 };
 
-const ownQuantity = <D extends string, S extends string>(q: Quantity<D, S>): Quantity<D, S> =>
-  likeQuantity(q, q.value);
+/** A positive quantity of no substance, as a copy of the record's own. */
+const ownQuantity = <D extends string>(input: unknown, dimension: D, path: string): Quantity<D, "none"> => {
+  const own = expectQuantity(input, { dimension, of: "none", bound: "positive" }, path);
+  return likeQuantity(own, own.value);
+};
 
 /** A share of the nitrogen would be taken for one of the product: what is neither says which is meant. */
-const slowOf = (given: unknown, path: string): Quantity<"mass/mass", "N:slow/product"> => {
+const slowOf = (input: unknown, path: string): Quantity<"mass/mass", "N:slow/product"> => {
   try {
     const kind = { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" } as const;
-    return ownQuantity(expectQuantity(given, kind, path));
+    const own = expectQuantity(input, kind, path);
+    return likeQuantity(own, own.value);
   } catch (error) {
     if (error instanceof RatewrightError && error.code.endsWith("/mismatch"))
-      return fail(error.code, path, given, slowText);
+      return fail(error.code, path, input, slowText);
     throw error;
   }
 };
@@ -204,7 +203,7 @@ const readId = <Id extends string>(id: Id, path: string): Id =>
     ? id
     : fail("type", path, id, "a short name without slash or colon, such as feed-a");
 
-const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
+const analysisOf = (input: FertilizerInput, path: string): Analysis => {
   if (input.analysis === undefined) {
     const way = input.form === "liquid" ? `; ${labelByVolume}` : "";
     return fail("missing", `${path}.analysis`, undefined, `a grade such as "24-0-11"${way}`);
@@ -215,71 +214,64 @@ const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
   const read = allOf({
     basis: () => input.basis === undefined || expectOneOf(input.basis, bases, `${path}.basis`),
     decimal: () => input.decimal === undefined || expectOneOf(input.decimal, decimals, `${path}.decimal`),
-    analysis: () => analysis(input.analysis, { basis, decimal }, `${path}.analysis`),
+    analysis: () => readAnalysis(input.analysis, { basis, decimal }, `${path}.analysis`),
   });
   return read.analysis;
 };
 
-/** The breakdown and the slow nitrogen, which must agree with the analysis and with each other. */
-const readNitrogen = (
+/** The slow nitrogen that is stated or that the breakdown gives, which must agree with the analysis and with each other. */
+const slowWithin = (
   guarantee: NitrogenGuarantee | undefined,
   stated: Quantity<"mass/mass", "N:slow/product"> | undefined,
   total: number,
   path: string,
-): { readonly nitrogen: Pick<Fertilizer, "nitrogen">; readonly slow: Pick<Fertilizer, "slowNitrogen"> } => {
-  const { broken } = allOf({
-    stated: () => {
-      if (stated !== undefined && stated.in("% w/w") > total * (1 + 1e-9)) {
-        fail("conflict", `${path}.slowNitrogen`, stated, `at most the ${total} % N of the analysis`);
-      }
-    },
-    broken: () => {
-      if (guarantee === undefined) return undefined;
-      return total === 0
-        ? fail("conflict", `${path}.nitrogen`, guarantee, "no breakdown where the analysis states 0 % N")
-        : nitrogenBreakdown(guarantee, total, `${path}.nitrogen`);
-    },
+): Quantity<"mass/mass", "N:slow/product"> | undefined => {
+  const claimed = given(stated, (slow) => slow.in("% w/w"));
+  const refuse = (expected: string): never => fail("conflict", `${path}.slowNitrogen`, stated, expected);
+  const { derived } = allOf({
+    stated: () =>
+      given(
+        claimed,
+        (slow) => slow > total * (1 + 1e-9) && refuse(`at most the ${total} % N of the analysis`),
+      ),
+    derived: () =>
+      given(guarantee, (lines) => {
+        const at = `${path}.nitrogen`;
+        return total === 0
+          ? fail("conflict", at, lines, "no breakdown where the analysis states 0 % N")
+          : slowPercent(lines, total, at);
+      }),
   });
-  if (stated !== undefined && broken !== undefined) {
-    const [claimed, derived] = [stated.in("% w/w"), broken.slow.in("% w/w")];
-    if (Math.abs(claimed - derived) > 1e-9 * Math.max(claimed, derived)) {
-      const text = `the ${derived} % that the breakdown of nitrogen gives`;
-      fail("conflict", `${path}.slowNitrogen`, stated, text);
-    }
-  }
-  const slow = stated ?? broken?.slow;
-  return {
-    nitrogen: guarantee === undefined ? {} : { nitrogen: ownGuarantee(guarantee) },
-    slow: slow === undefined ? {} : { slowNitrogen: slow },
-  };
+  if (derived === undefined) return stated;
+  if (claimed !== undefined && Math.abs(claimed - derived) > 1e-9 * Math.max(claimed, derived))
+    refuse(`the ${derived} % that the breakdown of nitrogen gives`);
+  return stated ?? quantity(derived, "% w/w", "N:slow/product");
 };
 
 const ownGuarantee = ({ percent, slowWithin }: NitrogenGuarantee): NitrogenGuarantee => ({
   percent: { ...percent },
-  ...(slowWithin === undefined ? {} : { slowWithin: { ...slowWithin } }),
+  ...(slowWithin && { slowWithin: { ...slowWithin } }),
 });
 
 /** A dry product is weighed: it has no density and no package by volume. */
 const refuseDryVolume = (
   form: Fertilizer["form"],
-  { density }: FertilizerInput,
+  density: unknown,
   held: Fertilizer["package"],
   path: string,
 ): void => {
   if (form !== "dry") return;
+  const refuse = (field: string, got: unknown, due: string): never =>
+    fail("conflict", `${path}.${field}`, got, `${due} for a dry product, or form "liquid"`);
   allOf({
-    density: () =>
-      density === undefined ||
-      fail("conflict", `${path}.density`, density, 'no density for a dry product, or form "liquid"'),
-    package: () =>
-      held?.dimension !== "volume" ||
-      fail("conflict", `${path}.package`, held, 'a weight for a dry product, or form "liquid"'),
+    density: () => density === undefined || refuse("density", density, "no density"),
+    package: () => held?.dimension !== "volume" || refuse("package", held, "a weight"),
   });
 };
 
-const packageOf = (input: unknown, path: string): Quantity<"mass", "none"> | Quantity<"volume", "none"> => {
-  const held = expectAmount(input, { dimensions: ["mass", "volume"], of: "none", bound: "positive" }, path);
-  return held.dimension === "volume"
-    ? ownQuantity(expectQuantity(held, { dimension: "volume", of: "none" }, path))
-    : ownQuantity(expectQuantity(held, { dimension: "mass", of: "none" }, path));
+const packageOf = (input: unknown, path: string): Fertilizer["package"] => {
+  const kinds = { dimensions: ["mass", "volume"], of: "none", bound: "positive" } as const;
+  const held = expectAmount(input, kinds, path);
+  // Of one of the two dimensions, which the compiler takes for one of both.
+  return ownQuantity(held, held.dimension, path) as unknown as Fertilizer["package"];
 };

@@ -22,6 +22,9 @@ const further =
 /** Trace elements without amounts: `20-20-20+TE`. */
 const traces = /(?:TE|ME|trace elements|micronutrients)\b\s*\)?/iy;
 
+/** The signs between figures, and what follows them up to the next. */
+const signsAndWord = /^([-+,;(:\u2010-\u2013\u2212\s]*)([^-+,;(:\s]*)/;
+
 /** What only a label by volume says: `3 lb/gal`, `18 % w/v`, `180 g/L`. */
 const byVolume = /w\/v|(?:\/|\bper)\s*(?:us\s+)?(?:gal|L\b|liter|litre|m3|qt|pt)/i;
 
@@ -42,17 +45,12 @@ const take = (reading: Reading, pattern: RegExp): RegExpExecArray | null => {
 
 /** Refuses a grade with the place at which something else was wanted. */
 const wrong = ({ text, path }: Reading, place: number, what: string): never => {
-  const rest = text.slice(place).trim();
-  const signs = /^[-+,;(:\u2010-\u2013\u2212\s]*/.exec(text.slice(place))?.[0].length ?? 0;
-  const [shown = rest] = /^[^-+,;(:\s]+/.exec(text.slice(place + signs)) ?? [];
-  const part = rest === "" ? "it ends" : `at character ${place + signs + 1}, "${shown.slice(0, 20)}"`;
+  const rest = text.slice(place);
+  const [, signs = "", word = ""] = signsAndWord.exec(rest) ?? [];
+  const shown = (word || rest.trim()).slice(0, 20);
   const way = byVolume.test(text) ? `; ${labelByVolume}` : "";
-  return fail(
-    "text",
-    path,
-    text,
-    `${wanted}; ${part} ${rest === "" ? `before ${what}` : `is not ${what}`}${way}`,
-  );
+  const wrongHere = shown ? `at character ${place + signs.length + 1}, "${shown}" is not` : "it ends before";
+  return fail("text", path, text, `${wanted}; ${wrongHere} ${what}${way}`);
 };
 
 /** A percentage by the decimal sign that is asked for. */

@@ -1,8 +1,6 @@
 import {
   allOf,
   type Citation,
-  expectFields,
-  expectNumber,
   expectQuantity,
   expectRecord,
   type Finding,
@@ -13,9 +11,9 @@ import {
   quantity,
   RatewrightError,
 } from "../../quantity/index.js";
-import { type Analysis, percentAt } from "./analysis.js";
+import { type Analysis, anyPercentage, percentAt, percentBounds } from "./analysis.js";
 import { expectPath } from "./expect-source.js";
-import { eachOf } from "./under-path.js";
+import { labelFields } from "./label-fields.js";
 
 /** The lines in which a label breaks its total nitrogen down. */
 export type NitrogenLine = (typeof lines)[number];
@@ -133,12 +131,18 @@ export const nitrogenBreakdown = (
   };
 };
 
+/** Lines that are all slow add up to the total but for rounding noise; what noise leaves over is not quick-release nitrogen. */
+const withoutNoise = (slow: number, total: number): number => (slow < total * (1 - 1e-9) ? slow : total);
+
+/** The slow nitrogen of a guarantee, in percent of product, where nothing else of it is wanted. */
+export const slowPercent = (guarantee: NitrogenGuarantee, total: number, path: string): number =>
+  withoutNoise(readGuarantee(guarantee, total, path).slow, total);
+
 const partsOf = (
   total: number,
   stated: number,
 ): Pick<NitrogenBreakdown, "type" | "version" | "total" | "slow" | "quick" | "slowShare"> => {
-  // Lines that are all slow add up to the total but for rounding noise; what noise leaves over is not quick-release nitrogen.
-  const slow = stated < total * (1 - 1e-9) ? stated : total;
+  const slow = withoutNoise(stated, total);
   return {
     type: "nitrogen breakdown",
     version: 1,
@@ -193,32 +197,38 @@ export const productNitrogen = (product: {
   return { ...partsOf(total, slow), basis: "slow nitrogen stated", findings: [] };
 };
 
-const percentage = (value: unknown, path: string): number => expectNumber(value, path, { min: 0, max: 100 });
+const percentage = (value: unknown, path: string): number => {
+  if (typeof value !== "number" || !Number.isFinite(value))
+    return fail("not-finite", path, value, "a percentage as a bare number, such as 10");
+  if (value < 0 || value > 100) fail("range", path, value, anyPercentage, { params: percentBounds });
+  return value + 0;
+};
 
 /** Reads the figures of some lines, all problems at once. */
 const readLines = (
   input: unknown,
   known: readonly NitrogenLine[],
   path: string,
-  check: (line: NitrogenLine, value: number) => void = () => undefined,
+  check?: (line: NitrogenLine, value: number, at: string) => void,
 ): Partial<Record<NitrogenLine, number>> => {
-  const given = expectFields(
+  const given = labelFields(
     input,
     known,
     path,
     "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }",
   );
-  const stated = known.filter((line) => given[line] !== undefined);
-  const found = eachOf(
-    stated,
-    (line) => `${path}.${line}`,
-    (line) => {
-      const value = percentage(given[line], "");
-      check(line, value);
-      return [line, value] as const;
-    },
-  );
-  return Object.fromEntries(found);
+  const readers = known
+    .filter((line) => given[line] !== undefined)
+    .map((line) => {
+      const at = `${path}.${line}`;
+      const read = (): number => {
+        const value = percentage(given[line], at);
+        check?.(line, value, at);
+        return value;
+      };
+      return [line, read] as const;
+    });
+  return allOf(Object.fromEntries(readers));
 };
 
 const readGuarantee = (
@@ -226,7 +236,7 @@ const readGuarantee = (
   total: number,
   path: string,
 ): { slow: number; insoluble: number } => {
-  const given = expectFields(
+  const given = labelFields(
     guarantee,
     ["percent", "slowWithin"],
     path,
@@ -237,10 +247,10 @@ const readGuarantee = (
     within: () =>
       given.slowWithin === undefined
         ? {}
-        : readLines(given.slowWithin, otherLines, `${path}.slowWithin`, (line, claimed) => {
+        : readLines(given.slowWithin, otherLines, `${path}.slowWithin`, (line, claimed, at) => {
             const whole = expectRecord(given.percent)[line] ?? 0;
             if (typeof whole === "number" && claimed > whole * (1 + 1e-9)) {
-              fail("conflict", "", claimed, `at most the ${whole} % of its line`);
+              fail("conflict", at, claimed, `at most the ${whole} % of its line`);
             }
           }),
   });
@@ -254,7 +264,7 @@ const readGuarantee = (
       path: `${path}.percent`,
       got: `${Number(sum.toPrecision(12))} % in all`,
       expected: `lines that add up to the ${total} % nitrogen of the grade`,
-      ...(shares ? { suggestion: "percent of product, where these are shares of the nitrogen" } : {}),
+      ...(shares && { suggestion: "percent of product, where these are shares of the nitrogen" }),
     });
   }
   const slow = sumOf([percent.waterInsoluble, percent.coated, ...Object.values(within)]);

@@ -66,7 +66,7 @@ export const labelByVolume: string =
  * isNutrient("phosphate"); // => false
  * ```
  */
-export const isNutrient = (text: unknown): text is Nutrient => nutrients.some((one) => one === text);
+export const isNutrient = (text: unknown): text is Nutrient => stated.some((one) => one === text);
 
 /**
  * The nutrients that labels state, in the order of labels: for a select box.

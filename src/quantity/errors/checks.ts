@@ -76,8 +76,7 @@ export const checks = (): Checks => {
 export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   readers: R,
 ): { readonly [K in keyof R]: ReturnType<R[K]> } => {
-  // Nearly every record is sound: a list of problems is made with the first one.
-  let refused: Checks | undefined;
+  const problems: Problem[] = [];
   const found: Record<string, unknown> = {};
   const given = expectRecord(readers, "readers");
   for (const name of Object.keys(given)) {
@@ -86,12 +85,10 @@ export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
       found[name] =
         typeof read === "function" ? read() : fail("type", `readers.${name}`, read, "a function that reads");
     } catch (error) {
-      refused ??= checks();
-      refused.run(() => {
-        throw error;
-      });
+      if (!(error instanceof RatewrightError)) throw error;
+      problems.push(...error.problems.slice(0, mostKept - problems.length));
     }
   }
-  refused?.done();
+  if (problems.length > 0) throw new RatewrightError(problems);
   return found as { readonly [K in keyof R]: ReturnType<R[K]> };
 };

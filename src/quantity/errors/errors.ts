@@ -58,18 +58,16 @@ export interface Problem {
 /** The longest part of a message; what is longer is cut, and ends in an ellipsis. */
 const longestPart = 600;
 
-/** The codes, each between two bars: what is none of them is told as `type`. */
-const codeList =
-  "|unit/unknown|unit/ambiguous|unit/mismatch|substance/unknown|substance/ambiguous|substance/mismatch|not-finite|range|missing|type|infeasible|date|text|duplicate|conflict|";
-
-/** Where nothing was given, nothing was given wrongly: the code is `missing`, whatever was due. */
-const evenOfNothing = "|missing|conflict|duplicate|infeasible|";
+/**
+ * The codes: what is none of them is told as `type`. Where nothing was given, nothing was given wrongly: the code is
+ * `missing`, whatever was due, but for the four that come first.
+ */
+const codes =
+  /^(?:(missing|conflict|duplicate|infeasible)|(?:unit|substance)\/(?:unknown|ambiguous|mismatch)|not-finite|range|type|date|text)$/;
 
 const codeOf = (code: unknown, got: unknown): ErrorCode => {
-  const among = (list: string): boolean =>
-    typeof code === "string" && !code.includes("|") && list.includes(`|${code}|`);
-  if (got === "undefined" && !among(evenOfNothing)) return "missing";
-  return among(codeList) ? (code as ErrorCode) : "type";
+  const [known, evenOfNothing] = (typeof code === "string" && codes.exec(code)) || ["type"];
+  return (got === "undefined" && !evenOfNothing ? "missing" : known) as ErrorCode;
 };
 
 /** A part of a message as text, and no longer than a message may be. */
@@ -84,12 +82,12 @@ const sound = (problem: Problem): Problem => {
   return {
     code: codeOf(code, got),
     // Whoever gives "" as the path wants the fields by their own names: a form has them so.
-    path: part(typeof path === "string" && path.startsWith(".") ? path.slice(1) : path),
+    path: part(path).replace(/^\./, ""),
     got: part(got),
     expected: part(expected),
-    ...(suggestion === undefined ? {} : { suggestion: part(suggestion) }),
-    ...(Array.isArray(choices) ? { choices: choices.slice(0, 40).map(part) } : {}),
-    ...(params === undefined ? {} : { params }),
+    ...(suggestion !== undefined && { suggestion: part(suggestion) }),
+    ...(Array.isArray(choices) && { choices: choices.slice(0, 40).map(part) }),
+    ...(params !== undefined && { params }),
   };
 };
 
@@ -159,18 +157,17 @@ export class RatewrightError extends Error {
    */
   constructor(problems: Problem | readonly Problem[]) {
     const all: readonly Problem[] = [problems].flat().map(sound);
+    const rest = all.length - mostTold;
     const told = all.slice(0, mostTold).map(problemText);
-    super([...told, ...(all.length > mostTold ? [`and ${all.length - mostTold} more`] : [])].join("\n"));
+    super(told.concat(rest > 0 ? `and ${rest} more` : []).join("\n"));
     Object.assign(this, all[0], { name: "RatewrightError", problems: all });
   }
 }
 
 /** Whether something has the form of a quantity: one of this or of another copy of the package, or what JSON left of it. */
 export const isQuantityLike = (value: unknown): value is QuantityLike => {
-  const { value: number, unit, of } = Object(value) as Partial<QuantityLike>;
-  return (
-    typeof number === "number" && typeof unit === "string" && (of === undefined || typeof of === "string")
-  );
+  const { value: number, unit, of = "" } = Object(value) as Partial<QuantityLike>;
+  return typeof number === "number" && typeof unit === "string" && typeof of === "string";
 };
 
 interface QuantityLike {
@@ -179,14 +176,9 @@ interface QuantityLike {
   readonly of?: string;
 }
 
-const numberShown = (value: number): string =>
-  Number.isNaN(value)
-    ? "not a number"
-    : value === Number.POSITIVE_INFINITY
-      ? "infinity"
-      : value === Number.NEGATIVE_INFINITY
-        ? "minus infinity"
-        : String(value);
+/** A number, in words where a person writes none; and whatever else is neither text, function nor record. */
+const plainShown = (value: unknown): string =>
+  String(value).replace("NaN", "not a number").replace("-Inf", "minus inf").replace("Inf", "inf");
 
 /**
  * How a received value is shown in a {@link Problem}: short, and safe for any input.
@@ -201,13 +193,12 @@ const numberShown = (value: number): string =>
 export const shown = (value: unknown): string => {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (typeof value === "function") return "a function";
-  if (typeof value === "number") return numberShown(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (isQuantityLike(value)) {
     const { value: number, unit, of } = value;
-    return `${numberShown(number)} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
+    return `${plainShown(number)} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
   }
-  return Object(value) === value ? "a record" : String(value);
+  return Object(value) === value ? "a record" : plainShown(value);
 };
 
 /**

@@ -1,6 +1,6 @@
 import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord, isRecord } from "./expect.js";
-import { nearName, nearWord } from "./near-name.js";
+import { nearField, nearWord } from "./near-name.js";
 
 /** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
 const word = (name: unknown): string => (typeof name === "string" ? name : shown(name));
@@ -21,6 +21,42 @@ export const expectWords = (words: unknown, path: string): void => {
     );
 };
 
+/** {@link expectFields}, with what finds the known name that a strange one most likely means. */
+export const fieldsOf = <const F extends string>(
+  input: unknown,
+  known: readonly F[],
+  path: string,
+  expected: string | undefined,
+  nearest: (name: string, known: readonly string[]) => string | undefined,
+): { readonly [K in F]?: unknown } => {
+  const names = listed(known);
+  const few = (): string => names.slice(0, 8).map(word).join(", ");
+  const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
+  // Nearly every record is sound: nothing is put into words before one is not.
+  const given = Object.keys(record);
+  let sound = given.length > 0;
+  for (const name of given) sound &&= names.includes(name);
+  if (sound) return record as { readonly [K in F]?: unknown };
+  // A quantity where a record is due is one mistake, not one for each of its fields.
+  if (isQuantityLike(input) && !names.includes("unit")) {
+    fail("type", path || word(names[0]), input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
+  }
+  const strange = given.filter((name) => !names.includes(name));
+  if (strange.length === 0) return record as { readonly [K in F]?: unknown };
+  expectWords(known, "known");
+  const problems = strange.map((name): Problem => {
+    const near = nearest(name, names as readonly string[]);
+    return {
+      code: "type",
+      path: `${path}.${name}`,
+      got: `a field "${name}"`,
+      expected: `one of the fields ${names.map(word).join(", ")}`,
+      ...(near !== undefined && { suggestion: near }),
+    };
+  });
+  throw new RatewrightError(problems);
+};
+
 /**
  * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
  *
@@ -39,34 +75,7 @@ export const expectFields = <const F extends string>(
   known: readonly F[],
   path = "input",
   expected?: string,
-): { readonly [K in F]?: unknown } => {
-  const names = listed(known);
-  const few = (): string => names.slice(0, 8).map(word).join(", ");
-  const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
-  // Nearly every record is sound: nothing is put into words before one is not.
-  const given = Object.keys(record);
-  let sound = given.length > 0;
-  for (const name of given) sound &&= names.includes(name);
-  if (sound) return record as { readonly [K in F]?: unknown };
-  // A quantity where a record is due is one mistake, not one for each of its fields.
-  if (isQuantityLike(input) && !names.includes("unit")) {
-    fail("type", path || word(names[0]), input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
-  }
-  const strange = given.filter((name) => !names.includes(name));
-  if (strange.length === 0) return record as { readonly [K in F]?: unknown };
-  expectWords(known, "known");
-  const problems = strange.map((name): Problem => {
-    const near = nearName(name, names as readonly string[]);
-    return {
-      code: "type",
-      path: `${path}.${name}`,
-      got: `a field "${name}"`,
-      expected: `one of the fields ${names.map(word).join(", ")}`,
-      ...(near === undefined ? {} : { suggestion: near }),
-    };
-  });
-  throw new RatewrightError(problems);
-};
+): { readonly [K in F]?: unknown } => fieldsOf(input, known, path, expected, nearField);
 
 /** A list has at most so many items, unless a function says otherwise: more than a century of hours. */
 const mostItems = 1_000_000;
@@ -143,7 +152,7 @@ const noneOf = (input: unknown, words: unknown, path: string): never => {
   const names = listed(words) as readonly string[];
   const choices = names.map(shown).join(", ");
   const near = typeof input === "string" ? nearWord(input, names) : undefined;
-  return fail("type", path, input, `one of ${choices}`, near === undefined ? {} : { suggestion: near });
+  return fail("type", path, input, `one of ${choices}`, near === undefined ? near : { suggestion: near });
 };
 
 /**

@@ -1,6 +1,5 @@
 import { fail, isQuantityLike } from "./errors.js";
 
-const [least, most] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 const isFiniteNumber = (input: unknown): input is number => Number.isFinite(input);
 
 /** Whether something has named fields: a list and nothing have none. */
@@ -49,7 +48,8 @@ export const expectNumber = (
     if (!known || (bound !== undefined && !Number.isFinite(bound)))
       fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");
   }
-  const { min = least, max = most, above = least, below = most } = given;
+  // A comparison with a bound that is not there is false.
+  const { min, max, above, below } = given as Required<typeof given>;
   if (input < min) outside(path, input, bounds, `${min} or more`);
   if (input > max) outside(path, input, bounds, `${max} or less`);
   if (input <= above) outside(path, input, bounds, `more than ${above}`);

@@ -16,11 +16,16 @@ import { fail } from "./errors.js";
 export const nearName = (name: string, known: readonly string[]): string | undefined => {
   if (typeof name !== "string") fail("type", "name", name, "a name");
   if (!Array.isArray(known) || known.length > 1000) fail("type", "known", known, "a list of names");
+  return nearField(name, known);
+};
+
+/** {@link nearName} of what is known to be a name and a list. */
+export const nearField = (name: string, known: readonly string[]): string | undefined => {
   if (name.length > 64) return undefined;
-  const other = sameThing
-    .get(name.toLowerCase())
-    ?.split(" ")
-    .find((one) => known.includes(one));
+  const asked = name.toLowerCase();
+  const other = Object.keys(otherNames).find(
+    (field) => known.includes(field) && otherNames[field]?.split(" ").includes(asked),
+  );
   return other ?? nearSpelling(name, known);
 };
 
@@ -29,34 +34,34 @@ export const nearSpelling = (name: string, known: readonly string[]): string | u
   known.find((other) => typeof other === "string" && isNear(other, name));
 
 /** What people call a field by another good name. */
-const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
-  ["bag", "package"],
-  ["sack", "package"],
-  ["jug", "package"],
-  ["spacing", "width"],
-  ["swath", "width"],
-  ["distance", "course length"],
-  ["tank", "capacity"],
-  ["volume", "applicationVolume amount"],
-  ["carriervolume", "applicationVolume"],
-  ["fertilizer", "product"],
-  ["kind", "formulation"],
-  ["partners", "products"],
-  ["least", "min"],
-  ["most", "max amount"],
-  ["temperature", "mean"],
-  ["grass", "season"],
-  ["efficiency", "multiplier"],
-  ["method", "rule"],
-  ["offsets", "widths"],
-  ["calcium", "Ca"],
-  ["magnesium", "Mg"],
-  ["length", "course distance"],
-  ["margin", "aim"],
-  ["markup", "aim"],
-  ["nutrients", "perVolume"],
-  ["bufferph", "acidity"],
-]);
+const otherNames: Readonly<Record<string, string>> = {
+  package: "bag sack jug",
+  width: "spacing swath",
+  course: "distance length",
+  distance: "length",
+  length: "distance",
+  capacity: "tank",
+  applicationVolume: "volume carriervolume",
+  max: "most",
+  amount: "volume most",
+  min: "least",
+  product: "fertilizer",
+  products: "partners",
+  formulation: "kind",
+  mean: "temperature",
+  season: "grass",
+  multiplier: "efficiency",
+  rule: "method",
+  widths: "offsets",
+  Ca: "calcium",
+  Mg: "magnesium",
+  aim: "margin markup",
+  perVolume: "nutrients",
+  acidity: "bufferph",
+};
+
+/** Shorter words are near to too many others. */
+const long = 4;
 
 /**
  * The known word that another most likely means: spelled nearly so, or another form of it, such as `"spreading"` for
@@ -64,7 +69,7 @@ const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
  */
 export const nearWord = (written: string, known: readonly string[]): string | undefined => {
   if (written.length > 64) return undefined;
-  const [text, long] = [written.trim().toLowerCase(), 4];
+  const text = written.trim().toLowerCase();
   const forms = known.filter((word) => {
     const plain = word.toLowerCase();
     return (

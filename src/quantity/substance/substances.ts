@@ -78,7 +78,9 @@ export type AtomicSubstance =
 /** Neutral in products: they say nothing about the stuff. */
 export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
 
-const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substanceTokens);
+/** The names, and texts that were found sound: a memory of the check, not of the caller. Most calls ask for the same few again. */
+const known: Set<unknown> = /* @__PURE__ */ new Set<unknown>(substanceTokens);
+const mostKnown = 1000;
 
 /** What {@link isSubstance} knows of a text: one name of a substance, or two as `N/product`. */
 export type Substance = AtomicSubstance | `${string}/${string}`;
@@ -97,28 +99,18 @@ export type Substance = AtomicSubstance | `${string}/${string}`;
  * ```
  */
 export const isSubstance = (text: unknown): text is Substance => {
-  // The text as a whole first: most are one name, and most calls ask for the same few again.
-  if (recent.has(text)) return true;
-  const known =
+  if (known.has(text)) return true;
+  const sound =
     typeof text === "string" &&
-    (names.has(text) ||
-      (text.length <= longestSubstance &&
-        text
-          .split("/")
-          .every(
-            (name, place) =>
-              place < 2 && !(place && isNeutral(name)) && (names.has(name) || withId.test(name)),
-          )));
-  if (known) {
-    if (recent.size >= mostRecent) recent.clear();
-    recent.add(text);
-  }
-  return known;
+    text.length <= longestSubstance &&
+    text
+      .split("/")
+      .every(
+        (name, place) => place < 2 && !(place && isNeutral(name)) && (known.has(name) || withId.test(name)),
+      );
+  if (sound && known.size < mostKnown) known.add(text);
+  return sound;
 };
-
-/** Texts that were found sound: a memory of the check, not of the caller. */
-const recent: Set<unknown> = /* @__PURE__ */ new Set();
-const mostRecent = 100;
 
 /** A longer text is refused unread. */
 const longestSubstance = 400;
@@ -217,6 +209,22 @@ const expectTexts = (a: unknown, b: unknown): void => {
     if (typeof one !== "string") fail("type", "substance", one, "a substance as text");
 };
 
+/** The substance of a product of two that are known to be texts. */
+export const substanceTimes = (a: string, b: string): string | undefined => {
+  if (isNeutral(a)) return isNeutral(b) ? "none" : b;
+  if (isNeutral(b)) return a;
+  const [t, u] = sides(a);
+  const [v, w] = sides(b);
+  return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
+};
+
+/** The substance of a quotient of two that are known to be texts. */
+export const substancePer = (a: string, b: string): string | undefined => {
+  if (isNeutral(b)) return substanceTimes(a, b);
+  const [top, bottom = "none"] = sides(b);
+  return substanceTimes(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
+};
+
 /**
  * The substance of a product; `undefined` where the algebra has none.
  *
@@ -232,11 +240,7 @@ const expectTexts = (a: unknown, b: unknown): void => {
  */
 export const timesSubstance = (a: string, b: string): string | undefined => {
   expectTexts(a, b);
-  if (isNeutral(a)) return isNeutral(b) ? "none" : b;
-  if (isNeutral(b)) return a;
-  const [t, u] = sides(a);
-  const [v, w] = sides(b);
-  return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
+  return substanceTimes(a, b);
 };
 
 /**
@@ -254,7 +258,5 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
  */
 export const perSubstance = (a: string, b: string): string | undefined => {
   expectTexts(a, b);
-  if (isNeutral(b)) return timesSubstance(a, b);
-  const [top, bottom = "none"] = sides(b);
-  return timesSubstance(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
+  return substancePer(a, b);
 };

@@ -3,40 +3,22 @@ import { hasOwn } from "../errors/has-own.js";
 /** The longest text that is read as a quantity; more is refused unread. */
 export const textLimit = 200;
 
+/** Fractions and signs that Unicode itself takes apart: `½`, `℃`, `％`. */
+const composed = /[¼-¾⅐-⅞℃℉％﹣－]/;
 const simple: Readonly<Record<string, string>> = {
-  "½": "1/2",
-  "⅓": "1/3",
-  "⅔": "2/3",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅕": "1/5",
-  "⅖": "2/5",
-  "⅗": "3/5",
-  "⅘": "4/5",
-  "⅙": "1/6",
-  "⅚": "5/6",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
   "⁄": "/",
   "∕": "/",
   "÷": "/",
   "×": "x",
   µ: "u",
   μ: "u",
-  "℃": "°C",
-  "℉": "°F",
   º: "°",
   "˚": "°",
-  "％": "%",
   "″": '"',
   "”": '"',
   "′": "'",
   "’": "'",
   "−": "-",
-  "﹣": "-",
-  "－": "-",
 };
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const subscripts = "₀₁₂₃₄₅₆₇₈₉";
@@ -64,12 +46,14 @@ export const cleanText = (text: string): string => {
     raised = false;
     const last = out.slice(-1);
     const index = subscripts.indexOf(character);
-    const plain = simple[character];
+    const plain = composed.test(character)
+      ? character.normalize("NFKC").replace("⁄", "/")
+      : hasOwn(simple, character) && simple[character];
     if (index >= 0 && !isDigit(last)) out += index;
     // between digits a dot may be a decimal sign, and a soft hyphen was a hyphen before it was copied
     else if (/[·⋅∙]/.test(character)) out += isDigit(last) && isDigit(characters[i + 1]) ? character : " ";
     else if (character === "\u00ad") out += isDigit(last) && /[\d.]/.test(`${characters[i + 1]}`) ? "-" : "";
-    else if (plain !== undefined && hasOwn(simple, character)) {
+    else if (plain) {
       out += plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
     } else if (/[\u200b-\u200d\u2060\ufeff]/.test(character)) out += "";
     else if (/[\u2010-\u2015]/.test(character)) out += "-";

@@ -31,14 +31,12 @@ const compound: Readonly<Record<string, string>> = {
 /** `mass/area` times (sign 1) or divided by (sign -1) something, as a text of powers: `length-2mass1`. */
 const powersOf = (a: string, b: string, sign: number): string => {
   const powers: Record<string, number> = {};
-  const add = (dimension: string, side: number): void => {
-    dimension.split("/").forEach((part, i) => {
+  [a, b].forEach((dimension, second) => {
+    dimension.split("/").forEach((part, below) => {
       for (const name of (compound[part] ?? part).split(","))
-        powers[name] = (powers[name] ?? 0) + (i > 0 ? -side : side);
+        powers[name] = (powers[name] ?? 0) + (second ? sign : 1) * (below ? -1 : 1);
     });
-  };
-  add(a, 1);
-  add(b, sign);
+  });
   return Object.keys(powers)
     .sort()
     .map((name) => (name !== "1" && powers[name] ? name + powers[name] : ""))
@@ -54,10 +52,7 @@ const dimensionOf = (powers: string): string | undefined =>
 const flowOfDepth = "length3time-1";
 
 /** `mass` for `mass/mass`; `undefined` where the dimension is no fraction. */
-const fractionOf = (dimension: string): string | undefined => {
-  const [top, bottom] = dimension.split("/");
-  return top === bottom ? top : undefined;
-};
+const fractionOf = (dimension: string): string | undefined => /^(.+)\/\1$/.exec(dimension)?.[1];
 
 /** Like by like: the fraction of what stands on top. */
 const likeOf = (dimension: string): string => {

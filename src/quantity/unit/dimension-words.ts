@@ -1,7 +1,6 @@
 import { type ErrorCode, fail } from "../errors/errors.js";
-import { hasOwn } from "../errors/has-own.js";
 
-/** Amounts as a person of the trade writes them, in US and in metric units; ¤ is a currency. */
+/** Amounts as a person of the trade writes them, in US and in metric units; ¤ is a currency. Others are made up of parts. */
 const amounts: Readonly<Record<string, string>> = {
   "1": "40 %|0.4",
   mass: "50 lb|20 kg",
@@ -30,12 +29,7 @@ const amounts: Readonly<Record<string, string>> = {
   "length/time": "3 mi/h|5 mm/h",
   "volume/time": "0.4 gal/min|1.5 L/min",
   "1/time": "3 1/d",
-  "volume/area/time": "100 gal/acre/h|2 L/m2/h",
   "count/mass": "200000 count/lb|450 count/g",
-  "money/mass": "1.2 ¤/lb|2.5 ¤/kg",
-  "money/volume": "30 ¤/gal|8 ¤/L",
-  "money/area": "40 ¤/acre|100 ¤/ha",
-  "money/time": "45 ¤/h",
   money: "40 ¤",
 };
 
@@ -65,22 +59,22 @@ const unitsOfParts: Readonly<Record<string, string>> = {
 };
 
 const own = (table: Readonly<Record<string, string>>, key: string): string | undefined =>
-  hasOwn(table, key) ? table[key] : undefined;
+  Object.keys(table).includes(key) ? table[key] : undefined;
+
+const named = (part: string): string => own(names, part) ?? part;
 
 /** "weight over an area and per time" of mass/area/time. */
-const composed = (top: string, rest: readonly string[]): string => {
+const composed = ([top, ...rest]: readonly string[]): string => {
   const noun =
-    top === "1"
-      ? "number"
-      : top !== "money"
-        ? (own(names, top) ?? top)
-        : rest[0] === "mass" || rest[0] === "volume" || rest[0] === "count"
-          ? "price"
-          : "cost";
+    top === "money"
+      ? /^(mass|volume|count)$/.test(rest[0] as string)
+        ? "price"
+        : "cost"
+      : top === "1"
+        ? "number"
+        : named(top as string);
   const below = rest.map((part) =>
-    part === "area" && top !== "time"
-      ? "over an area"
-      : `per ${part === "count" ? "piece" : (own(names, part) ?? part)}`,
+    part === "area" && top !== "time" ? "over an area" : `per ${part === "count" ? "piece" : named(part)}`,
   );
   return `${noun} ${below.join(" and ")}`;
 };
@@ -92,38 +86,38 @@ const tag = /^money:([A-Z]{3})/;
 const told = (dimension: string): readonly [noun: string, ...examples: string[]] => {
   const currency = tag.exec(dimension)?.[1] ?? "USD";
   const row = dimension.replace(tag, "money");
-  const [top, ...rest] = row.split("/") as [string, ...string[]];
-  const parts = [top, ...rest].map((part) => own(unitsOfParts, part)?.split("|") ?? []);
-  const made = (side: 0 | 1): string => `2 ${parts.map((units) => units[side]).join("/")}`;
+  const parts = row.split("/");
+  const units = parts.map((part) => own(unitsOfParts, part)?.split("|") ?? []);
   const known =
     own(amounts, row)?.split("|") ??
-    (parts.some(({ length }) => length === 0) ? [] : [...new Set([made(0), made(1)])]);
-  if (known.length === 0) return [`a quantity of ${dimension}`];
-  const noun = own(names, row) ?? (rest.length === 0 ? row : composed(top, rest));
-  return [`${/^[aeiou]/.test(noun) ? "an" : "a"} ${noun}`, ...known.map((one) => one.replace("¤", currency))];
+    (units.every(({ length }) => length)
+      ? new Set([0, 1].map((side) => `2 ${units.map((pair) => pair[side]).join("/")}`))
+      : []);
+  const examples = [...known].map((one) => one.replace("¤", currency));
+  if (!examples[0]) return [`a quantity of ${dimension}`];
+  const noun = own(names, row) ?? (parts[1] ? composed(parts) : row);
+  return [`${/^[aeiou]/.test(noun) ? "an" : "a"} ${noun}`, ...examples];
 };
 
 /** What a dimension is called: "a weight over an area". */
 export const dimensionNoun = (dimension: string): string => told(dimension)[0];
 
-/** One, two or three. */
-const either = (list: readonly string[]): string =>
-  [list.slice(0, -1).join(", "), ...list.slice(-1)].filter((part) => part !== "").join(" or ");
+/** One, two or three, of which none has a comma in it. */
+const either = (list: readonly string[]): string => list.join(", ").replace(/, (?=[^,]*$)/, " or ");
 
 /** An amount of one of some dimensions, as it is asked for: "a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha". */
 export const amountInWords = (...dimensions: readonly string[]): string => {
   const all = dimensions.map(told);
-  const examples =
-    all.length === 1 ? (all[0] as readonly string[]).slice(1) : all.flatMap((one) => one[1] ?? []);
-  const nouns = either(all.map(([noun]) => noun));
-  return examples.length === 0 ? nouns : `${nouns}, such as ${either(examples)}`;
+  const examples = all.flatMap(([, ...known]) => known.slice(0, all[1] ? 1 : 2));
+  return either(all.map(([noun]) => noun)) + (examples[0] ? `, such as ${either(examples)}` : "");
 };
 
 /** The units of the examples, by their exact names: what stands behind the number. A bare number has none. */
 const exampleUnits = (dimension: string): readonly string[] =>
   told(dimension)
     .slice(1)
-    .map((example) => example.replace(/[\d.]+ ?/, "").replace(/^(?=[A-Z]{3}(?:$|\/))/, "money:"));
+    .map((example) => example.replace(/[\d.]+ ?/, "").replace(/^(?=[A-Z]{3}(?:$|\/))/, "money:"))
+    .filter((unit) => unit);
 
 /** A unit of the dimension, for a message. */
 export const exampleUnit = (dimension: string): string => exampleUnits(dimension)[0] as string;

@@ -1,10 +1,11 @@
 import { fail } from "../errors/errors.js";
 import { hasOwn } from "../errors/has-own.js";
-import { type CheckedSubstance, isSubstance, perSubstance, timesSubstance } from "../substance/substances.js";
+import { type CheckedSubstance, isSubstance, substancePer, substanceTimes } from "../substance/substances.js";
 import { dimensionDue } from "../unit/dimension-words.js";
 import { unitSystem } from "../unit/unit-names.js";
 import { converted } from "./converted.js";
-import { expectQuantity, operand, Quantity } from "./quantity.js";
+import { expectQuantity } from "./expect-quantity.js";
+import { operand, Quantity } from "./quantity.js";
 
 const made = <D extends string, S extends string>(
   value: number,
@@ -170,7 +171,7 @@ export const weightPerVolumeOf = <S extends string>(
   const rho = expectQuantity(density, { dimension: "mass/volume", bound: "positive" }, "density");
   // a fraction of nothing named has no weight of the whole
   const of =
-    (w.of === "none" && rho.of !== "none" ? undefined : timesSubstance(w.of, rho.of)) ??
+    (w.of === "none" && rho.of !== "none" ? undefined : substanceTimes(w.of, rho.of)) ??
     fail("substance/mismatch", "density", rho, `a density of what ${w.of} is a fraction of`);
   const value = (converted(w.value, w.unit, "% w/w") * rho.value) / 100;
   return made(value, rho.unit, of as Top<S>, "mass/volume");
@@ -199,7 +200,7 @@ export const weightFractionOf = <T extends string, B extends string>(
     "weightPerVolume",
   );
   const rho = expectQuantity(density, { dimension: "mass/volume", bound: "positive" }, "density");
-  const of = perSubstance(c.of, rho.of);
+  const of = substancePer(c.of, rho.of);
   if (of !== `${c.of}/${rho.of}`) {
     return fail("substance/mismatch", "density", rho, `the density of what ${c.of} is dissolved in`);
   }

@@ -1,8 +1,9 @@
 import { fail } from "../errors/errors.js";
 import { expectWords } from "../errors/expect-fields.js";
 import { dimensionDue } from "../unit/dimension-words.js";
+import { expectQuantity } from "./expect-quantity.js";
 import { type Bound, recordOr } from "./expected.js";
-import { expectQuantity, operand, type Quantity } from "./quantity.js";
+import { operand, type Quantity } from "./quantity.js";
 
 /**
  * Takes an argument that may have one of a few dimensions, such as an amount or a rate of it per area.

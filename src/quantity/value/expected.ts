@@ -1,5 +1,4 @@
 import { fail } from "../errors/errors.js";
-import { hasOwn } from "../errors/has-own.js";
 import { isSubstance } from "../substance/substances.js";
 import { dimensionDue } from "../unit/dimension-words.js";
 
@@ -13,8 +12,8 @@ export interface QuantityJson {
 /** How a quantity must lie: above zero, at or above zero, or anywhere. */
 export type Bound = "positive" | "non-negative" | "any";
 
-/** An element and its oxide: there is a function that goes from one to the other. */
-const forms = /^(P|P2O5|K|K2O|CaO?|MgO?)$/;
+/** An element and its oxide, or the oxide and its element: there is a function that goes from one to the other. */
+const elementAndOxide = /^(P|K|Ca|Mg)(2?O5?)?,\1(2?O5?)?$/;
 
 /** What a quantity should be of, and how the one at hand gets there. */
 export const expectedSubstance = (
@@ -25,8 +24,7 @@ export const expectedSubstance = (
   if (got.of === "none") return `a quantity of ${of}, such as quantity(${got.value}, "${got.unit}", "${of}")`;
   // Nitrate, ammonium and the parts of nitrogen have a function that counts them as nitrogen.
   if (of === "N" && /^N[:HO]/.test(got.of)) return "a quantity of N; nitrogenOf(amount) counts it as N";
-  const form = forms.test(of) && forms.test(got.of) && of[0] === got.of[0];
-  return `a quantity of ${of}${form ? `; inForm(amount, "${of}") gives it` : ""}`;
+  return `a quantity of ${of}${elementAndOxide.test([of, got.of].join()) ? `; inForm(amount, "${of}") gives it` : ""}`;
 };
 
 /** Who reads a text, where a number or a quantity is due. */
@@ -55,8 +53,8 @@ export const quantityDue = (path: string, input: unknown, wanted: unknown): neve
 };
 
 /** Takes a number that is finite, or throws with its path. */
-export const finite = (value: number, path: string, got: unknown = value): number =>
-  Number.isFinite(value) ? value : fail("not-finite", path, got, `a finite number${textIsRead(value)}`);
+export const finite = (value: number, path: string): number =>
+  Number.isFinite(value) ? value : fail("not-finite", path, value, `a finite number${textIsRead(value)}`);
 
 /** Throws for a divisor of 0. */
 export const notZero = (value: number, path: string, got: unknown): void => {
@@ -65,11 +63,8 @@ export const notZero = (value: number, path: string, got: unknown): void => {
 
 /** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
 export const alone = <R extends object>(record: R, known: object, path: string): R => {
-  for (const name in record) {
-    // An app's tools may turn the class of a quantity into functions, which are enumerated with its fields.
-    if (!(name in known) && hasOwn(record, name))
-      fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
-  }
+  for (const name of Object.keys(record))
+    if (!(name in known)) fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
   return record;
 };
 

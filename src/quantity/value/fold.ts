@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
-import { expectQuantity, operand, type Quantity } from "./quantity.js";
+import { expectQuantity } from "./expect-quantity.js";
+import { operand, type Quantity } from "./quantity.js";
 
 /** The items as quantities, all of the first one's kind. */
 const listOf = <D extends string, S extends string>(

@@ -17,3 +17,11 @@ export type PerKind<D extends string, S extends string, D2 extends string, S2 ex
       ? "1"
       : PerDimension<D, D2>
     : PerDimension<D, D2>;
+
+/** What the arithmetic takes of a quantity: kinds are invariant to the compiler, and checked as it runs. */
+export interface Plain {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: string;
+  readonly dimension: string;
+}

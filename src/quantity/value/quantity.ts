@@ -4,10 +4,10 @@ import {
   currentSubstance,
   type NeutralSubstance,
   type PerSubstance,
-  perSubstance,
   type SubstanceHint,
+  substancePer,
+  substanceTimes,
   type TimesSubstance,
-  timesSubstance,
 } from "../substance/substances.js";
 import { planFor } from "../unit/arithmetic.js";
 import { dimensionDue, dimensionNoun } from "../unit/dimension-words.js";
@@ -22,19 +22,8 @@ import type {
 } from "../unit/unit-text.js";
 import { knownUnit } from "../unit/units.js";
 import { converted } from "./converted.js";
-import {
-  alone,
-  type Bound,
-  expectedSubstance,
-  finite,
-  kind,
-  knownSubstance,
-  notZero,
-  parts,
-  quantityDue,
-  recordOr,
-} from "./expected.js";
-import type { Addend, PerKind } from "./kinds.js";
+import { alone, expectedSubstance, finite, knownSubstance, notZero, parts, quantityDue } from "./expected.js";
+import type { Addend, PerKind, Plain } from "./kinds.js";
 
 // What is neutral goes with every substance, also with one that a generic function does not know yet.
 type TimesOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
@@ -98,12 +87,12 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** The sum, in the unit of this one. To a temperature a temperature difference is added. */
   plus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
-    return shifted(plain(this), other, 1) as Quantity<D, S>;
+    return shifted(this, other, 1) as Quantity<D, S>;
   }
 
   /** The difference, in the unit of this one. From a temperature a temperature difference is taken. */
   minus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
-    return shifted(plain(this), other, -1) as Quantity<D, S>;
+    return shifted(this, other, -1) as Quantity<D, S>;
   }
 
   /**
@@ -115,7 +104,7 @@ export class Quantity<in out D extends string, in out S extends string> {
     factor: TimesOperand<D, S, D2, S2>,
   ): Quantity<TimesDimension<D, D2>, TimesSubstance<S, S2>>;
   times(factor: unknown): unknown {
-    return typeof factor === "number" ? scaled(plain(this), factor, 1) : combined(plain(this), factor, 1);
+    return typeof factor === "number" ? scaled(this, factor, 1) : combined(this, factor, 1);
   }
 
   /**
@@ -126,17 +115,17 @@ export class Quantity<in out D extends string, in out S extends string> {
   per<D2 extends string, S2 extends string>(
     divisor: PerOperand<D, S, D2, S2>,
   ): Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>> {
-    return combined(plain(this), divisor, -1) as Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>>;
+    return combined(this, divisor, -1) as Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>>;
   }
 
   /** The quotient by a number. */
   dividedBy(divisor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S> {
-    return scaled(plain(this), 1, divisor as number) as Quantity<D, S>;
+    return scaled(this, 1, divisor as number) as Quantity<D, S>;
   }
 
   /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
   compare(other: Quantity<D, S>): -1 | 0 | 1 {
-    const there = expectQuantity(other, this, "other");
+    const there = alike(other, this.dimension, this.of, "other");
     return Math.sign(this.value - there.in(this.unit as never)) as -1 | 0 | 1;
   }
 
@@ -163,35 +152,31 @@ export class Quantity<in out D extends string, in out S extends string> {
 
 type Any = Quantity<string, string>;
 
-/** A quantity whose kind is checked as it runs. Kinds are invariant, so the compiler lets it go only by a cast. */
-const plain = (q: unknown): Any => q as Any;
+const withValue = (value: number, { unit, of, dimension }: Plain): unknown =>
+  new Quantity(value, unit, of, dimension);
 
-const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
+const shifted = (one: Plain, input: unknown, sign: 1 | -1): unknown => {
   const degrees = one.dimension === "temperature";
   // A kelvin and a degree Celsius are the same difference.
   const unit = degrees ? `${one.unit} diff`.replace("K", "°C") : one.unit;
-  const other = expectQuantity(
-    input,
-    { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
-    "other",
-  );
-  return new Quantity(one.value + sign * other.in(unit as never), one.unit, one.of, one.dimension);
+  const other = alike(input, degrees ? "temperature difference" : one.dimension, one.of, "other");
+  return withValue(one.value + sign * other.in(unit as never), one);
 };
 
-const scaled = (one: Any, factor: number, divisor: number): unknown => {
+const scaled = (one: Plain, factor: number, divisor: number): unknown => {
   // 20 °C is not twice 10 °C: a temperature has no multiple.
   if (one.dimension === "temperature") fail("type", "this", one, "what temperatureDifference(a, b) gives");
   if (isQuantityLike(divisor)) fail("type", "number", divisor, "a number; per(...) divides by a quantity");
   notZero(finite(divisor, "number"), "number", 0);
-  return new Quantity((one.value * finite(factor, "number")) / divisor, one.unit, one.of, one.dimension);
+  return withValue((one.value * finite(factor, "number")) / divisor, one);
 };
 
 /** The product (sign 1) or the quotient (sign -1) of two quantities; `path` is the name of the first where it is too large. */
-export const combined = (one: Any, input: unknown, sign: 1 | -1, path = "value"): unknown => {
+export const combined = (one: Plain, input: unknown, sign: 1 | -1, path = "value"): unknown => {
   const other = operand(input, "other");
   const divide = sign === -1;
   const by = `that can ${divide ? "divide" : "multiply"}`;
-  const of = (divide ? perSubstance : timesSubstance)(one.of, other.of);
+  const of = (divide ? substancePer : substanceTimes)(one.of, other.of);
   const plan =
     planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign, of === "none") ??
     fail("unit/mismatch", "other", other, `a quantity ${by} ${dimensionNoun(one.dimension)}`);
@@ -211,40 +196,11 @@ export const operand = (input: unknown, path: string, wanted?: unknown): Any => 
     : quantityDue(path, input, wanted);
 };
 
-/** The last expectation that was found sound: a constant is looked at once. */
-let sound: unknown;
-
-/**
- * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
- * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
- *
- * @param expected - the `dimension`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
- * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
- * @example
- * ```ts
- * import { expectQuantity, quantity } from "ratewright";
- * expectQuantity({ value: 2, unit: "acre" }, { dimension: "area", bound: "positive" }, "field").in("ft2"); // => 87120
- * expectQuantity(quantity(2, "lb"), { dimension: "area" }, "field"); // => throws unit/mismatch
- * ```
- */
-export const expectQuantity = <const D extends string, const S extends string = string>(
-  input: unknown,
-  expected: { readonly dimension: D; readonly of?: S; readonly bound?: Bound },
-  path: string,
-): Quantity<D, S> => {
-  const wanted = recordOr(expected);
-  const q = operand(input, path, wanted.dimension);
-  const { dimension, of = q.of, bound } = wanted;
-  if (wanted !== sound) sound = alone(wanted, kind, "expected");
-  if (typeof dimension !== "string" || dimension === "")
-    fail("type", "expected.dimension", dimension, "the name of a dimension");
+/** A quantity of this very kind. */
+export const alike = (input: unknown, dimension: string, of: string | undefined, path: string): Any => {
+  const q = operand(input, path, dimension);
   if (q.dimension !== dimension) dimensionDue("unit/mismatch", path, q, dimension);
-  if (q.of !== of) fail("substance/mismatch", path, q, expectedSubstance(q, of));
-  if (bound === "positive" && q.value <= 0)
-    fail("range", path, q, "more than zero", { params: { above: 0 } });
-  if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });
-  // Dimension and substance were held against what was asked, which no narrowing tells the compiler.
-  return q as unknown as Quantity<D, S>;
+  return of === undefined || q.of === of ? q : fail("substance/mismatch", path, q, expectedSubstance(q, of));
 };
 
 /**

@@ -33,7 +33,7 @@ const slow = (percent: number) => quantity(percent, "% w/w", "N:slow/product");
 const rows: readonly Refused[] = [
   // The lines of nitrogen
   [lines(undefined, 0), "range", "total", "more than zero: no nitrogen, no share"],
-  [lines(undefined, 101), "range", "total", "100 or less"],
+  [lines(undefined, 101), "range", "total", "0 to 100 %"],
   [lines(7), "type", "guarantee", "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }"],
   [
     lines({ percent: 7 }),
@@ -42,7 +42,7 @@ const rows: readonly Refused[] = [
     "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }",
   ],
   [lines({ percent: { urea: 20, win: 1 } }), "type", "guarantee.percent.win", "waterInsoluble"],
-  [lines({ percent: { urea: -1 } }), "range", "guarantee.percent.urea", "0 or more"],
+  [lines({ percent: { urea: -1 } }), "range", "guarantee.percent.urea", "0 to 100 %"],
   [
     lines({ percent: { urea: 19 } }),
     "conflict",

@@ -68,8 +68,8 @@ describe("what is due, as a person of the trade says it", () => {
     ["money:EURO", "a quantity of money:EURO"],
     ["", "a quantity of "],
     ["money:USD", "an amount of money, such as 40 USD"],
-    ["money:CAD/area", "a cost over an area, such as 40 CAD/acre or 100 CAD/ha"],
-    ["money/mass", "a price per weight, such as 1.2 USD/lb or 2.5 USD/kg"],
+    ["money:CAD/area", "a cost over an area, such as 2 CAD/acre or 2 CAD/ha"],
+    ["money/mass", "a price per weight, such as 2 USD/lb or 2 USD/kg"],
     ["weight", "a quantity of weight"],
     ["toString", "a quantity of toString"],
   ])("%s reads: %s", (dimension, words) => {

@@ -39,7 +39,7 @@ describe("what goes from one kind to another", () => {
     [
       "depthOf",
       () => depthOf(lb as never),
-      "unit/mismatch | volumePerArea | a volume over an area or a volume over an area and per time, such as 1 gal/1000 ft2 or 100 gal/acre/h | 3 lb",
+      "unit/mismatch | volumePerArea | a volume over an area or a volume over an area and per time, such as 1 gal/1000 ft2 or 2 gal/acre/h | 3 lb",
     ],
     ["depthOf nothing", () => depthOf(undefined as never), `missing | volumePerArea | ${due} | undefined`],
     [

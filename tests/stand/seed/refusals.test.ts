@@ -176,23 +176,19 @@ const rows: readonly Refusal[] = [
     "a price per liter",
     pricePerPureLiveSeed,
     [{ price: quantity(2, "money:EUR/L", "none/seed"), lot }],
-    [
-      "unit/mismatch price: a price per weight, such as 1.2 EUR/lb or 2.5 EUR/kg [2 money:EUR/L of none/seed]",
-    ],
+    ["unit/mismatch price: a price per weight, such as 2 EUR/lb or 2 EUR/kg [2 money:EUR/L of none/seed]"],
   ],
   [
     "a price that is a number",
     pricePerPureLiveSeed,
     [{ price: 2, lot }],
-    ["type price: a price per weight, such as 1.2 USD/lb or 2.5 USD/kg, made by quantity(2, unit) [2]"],
+    ["type price: a price per weight, such as 2 USD/lb or 2 USD/kg, made by quantity(2, unit) [2]"],
   ],
   [
     "a price that is null",
     pricePerPureLiveSeed,
     [{ price: null, lot }],
-    [
-      "type price: a price per weight, such as 1.2 USD/lb or 2.5 USD/kg, made by quantity(number, unit) [null]",
-    ],
+    ["type price: a price per weight, such as 2 USD/lb or 2 USD/kg, made by quantity(number, unit) [null]"],
   ],
   [
     "a grass that is not counted",
