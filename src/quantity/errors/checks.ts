@@ -1,3 +1,4 @@
+import { hasOwn } from "./has-own.js";
 import { fail, type Problem, RatewrightError } from "./errors.js";
 import { expectRecord } from "./expect.js";
 
@@ -79,7 +80,8 @@ export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   const problems: Problem[] = [];
   const found: Record<string, unknown> = {};
   const given = expectRecord(readers, "readers");
-  for (const name of Object.keys(given)) {
+  for (const name in given) {
+    if (!hasOwn(given, name)) continue;
     const read = given[name];
     try {
       found[name] =

@@ -1,5 +1,6 @@
 import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord, isRecord } from "./expect.js";
+import { hasOwn } from "./has-own.js";
 import { nearField, nearWord } from "./near-name.js";
 
 /** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
@@ -33,15 +34,18 @@ export const fieldsOf = <const F extends string>(
   const few = (): string => names.slice(0, 8).map(word).join(", ");
   const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
   // Nearly every record is sound: nothing is put into words before one is not.
-  const given = Object.keys(record);
-  let sound = given.length > 0;
-  for (const name of given) sound &&= names.includes(name);
+  let sound = false;
+  for (const name in record) {
+    if (!hasOwn(record, name)) continue;
+    sound = names.includes(name);
+    if (!sound) break;
+  }
   if (sound) return record as { readonly [K in F]?: unknown };
   // A quantity where a record is due is one mistake, not one for each of its fields.
   if (isQuantityLike(input) && !names.includes("unit")) {
     fail("type", path || word(names[0]), input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
   }
-  const strange = given.filter((name) => !names.includes(name));
+  const strange = Object.keys(record).filter((name) => !names.includes(name));
   if (strange.length === 0) return record as { readonly [K in F]?: unknown };
   expectWords(known, "known");
   const problems = strange.map((name): Problem => {

@@ -1,4 +1,5 @@
 import { fail, isQuantityLike } from "./errors.js";
+import { hasOwn } from "./has-own.js";
 
 const isFiniteNumber = (input: unknown): input is number => Number.isFinite(input);
 
@@ -42,8 +43,9 @@ export const expectNumber = (
   if (bounds === undefined) return input + 0;
   if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;
-  for (const name of Object.keys(given) as (keyof typeof given)[]) {
-    const bound = given[name];
+  for (const name in given) {
+    if (!hasOwn(given, name)) continue;
+    const bound = given[name as keyof typeof given];
     const known = name === "min" || name === "max" || name === "above" || name === "below";
     if (!known || (bound !== undefined && !Number.isFinite(bound)))
       fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");

@@ -1,3 +1,5 @@
+import { hasOwn } from "./has-own.js";
+
 /** No record that anybody writes is so deep, and no list so long: what is beyond stays as it is, for a reader to refuse. */
 const deepest = 64;
 const longest = 1_000_000;
@@ -61,7 +63,8 @@ const copyOf = (input: unknown, depth: number, copies: Copies): unknown => {
     if (prototype !== Object.prototype && prototype !== null) return input;
     const record = (prototype === null ? Object.create(null) : {}) as Record<string, unknown>;
     keepCopy(copies, input, record);
-    for (const name of Object.keys(input)) {
+    for (const name in input) {
+      if (!hasOwn(input, name)) continue;
       // It would be taken for the prototype.
       if (name === "__proto__") return input;
       record[name] = copyOf((input as Record<string, unknown>)[name], depth + 1, copies);
