@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { expectFields, fail, shown } from "../../quantity/index.js";
 import { type CodeReading, codeReadings } from "./code-readings.js";
 import { type Formulation, formulations, isFormulation } from "./formulation.js";
@@ -39,8 +40,10 @@ const internationalReading = (code: string): CodeReading | undefined => {
   return meaning === undefined ? undefined : { notMixed: meaning };
 };
 
-const listed = (scheme: keyof typeof codeReadings, code: string): CodeReading | undefined =>
-  Object.entries(codeReadings[scheme]).find(([key]) => key === code)?.[1];
+const listed = (scheme: keyof typeof codeReadings, code: string): CodeReading | undefined => {
+  const readings: Readonly<Record<string, CodeReading>> = codeReadings[scheme];
+  return hasOwn(readings, code) ? readings[code] : undefined;
+};
 
 const settle = (code: string, reading: CodeReading): Formulation => {
   if (typeof reading === "string") return reading;

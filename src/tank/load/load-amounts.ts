@@ -1,7 +1,7 @@
 import { exceeds } from "../../numeric/index.js";
 import { allOf, expectFields, type Finding, numberIn, quantityOf } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
-import { amountAt } from "../rate/amount-for.js";
+import { amountsAt } from "../rate/amount-for.js";
 import { expectRate } from "../rate/rate.js";
 import type {
   LoadAmounts,
@@ -110,10 +110,11 @@ const exactLoads = (
   loads: LoadPlan,
   at: string,
 ): { readonly total: ProductAmount; readonly values: readonly number[] } => {
-  const amountIn = ({ mixedFor, volume }: Pick<LoadPlan, "mixedFor" | "volume">): ProductAmount =>
-    amountAt({ ...product, area: mixedFor, sprayVolume: volume }, `${at}.`);
-  const total = amountIn(loads);
-  const values = loads.loads.slice(0, -1).map((load) => numberIn(amountIn(load), total.unit));
+  const amountIn = amountsAt(product, `${at}.`);
+  const total = amountIn(loads.mixedFor, loads.volume);
+  const values = loads.loads
+    .slice(0, -1)
+    .map(({ mixedFor, volume }) => numberIn(amountIn(mixedFor, volume), total.unit));
   return { total, values: [...values, values.reduce((left, value) => left - value, total.value)] };
 };
 

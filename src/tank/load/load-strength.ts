@@ -44,12 +44,13 @@ export const strengthFindings = (
   const liters = load.in("L");
   const shares = parts.map((part) => {
     const dry = part.amount.dimension === "mass";
-    return { ...part, dry, perLiter: numberIn(part.amount, dry ? "kg" : "L") / liters };
+    return { part, dry, perLiter: numberIn(part.amount, dry ? "kg" : "L") / liters };
   });
   const poured = shares.filter(({ dry }) => !dry);
   const allPoured = poured.reduce((sum, { perLiter }) => sum + perLiter, 0);
-  for (const { name, path, amount, dry, perLiter } of shares) {
+  for (const { part, dry, perLiter } of shares) {
     if (!exceeds(perLiter, dry ? mostDry : 1)) continue;
+    const { name, path, amount } = part;
     fail(
       "infeasible",
       path,
@@ -61,13 +62,14 @@ export const strengthFindings = (
     const most = poured.reduce((a, b) => (b.perLiter > a.perLiter ? b : a));
     fail(
       "infeasible",
-      most.path,
-      most.amount,
+      most.part.path,
+      most.part.amount,
       `less product than ${lower(what)} holds: the liquids together are ${Number((100 * allPoured).toPrecision(3))} % of it`,
     );
   }
-  return shares.flatMap(({ id, name, path, amount, dry, perLiter, perVolume }): readonly Finding[] => {
+  return shares.flatMap(({ part, dry, perLiter }): readonly Finding[] => {
     if (!exceeds(perLiter, dry ? muchDry : muchLiquid)) return [];
+    const { id, name, path, amount, perVolume } = part;
     const slip = perVolume
       ? "Is its rate per 100 gal, and not per gal?"
       : "Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?";

@@ -16,7 +16,7 @@ import {
 } from "../../quantity/index.js";
 import type { ProductForm } from "../formulation/formulation.js";
 
-import { expectRate, type RateOf, type RateSubstance } from "./rate.js";
+import { expectRate, type RateOf, type RateSubstance, type ReadRate } from "./rate.js";
 
 /** The product of a rate: `product:a` of `product:a/spray`. */
 export type ProductOf<S extends string> = S extends `${infer T}/spray` ? T : S;
@@ -86,11 +86,36 @@ export const amountAt = (
   at: string,
   areaPath: string = "area",
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
-  const { form, read } = allOf({
+  return amountOver(readRated(input, at), input, at, areaPath);
+};
+
+/** {@link amountAt} for many areas and volumes: the rate is read once. */
+export const amountsAt = (
+  input: AnyAmountInput,
+  at: string,
+): ((area: unknown, sprayVolume: unknown) => ReturnType<typeof amountAt>) => {
+  const rated = readRated(input, at);
+  const { density } = input;
+  return (area, sprayVolume) => amountOver(rated, { density, area, sprayVolume }, at, "area");
+};
+
+interface Rated {
+  readonly form: ProductForm;
+  readonly read: ReadRate;
+}
+
+const readRated = (input: AnyAmountInput, at: string): Rated =>
+  allOf({
     form: () => expectOneOf(input.form, ["dry", "liquid"], `${at}form`),
     read: () => expectRate(input.rate, `${at}rate`),
   });
-  const { rate, basis, product } = read;
+
+const amountOver = (
+  { form, read: { rate, basis, product } }: Rated,
+  input: Pick<AnyAmountInput, "density" | "area" | "sprayVolume">,
+  at: string,
+  areaPath: string,
+): ReturnType<typeof amountAt> => {
   const top = rate.dimension.startsWith("mass") ? "mass" : "volume";
   const measure = form === "dry" ? "mass" : "volume";
   const { extent, density } = allOf({
@@ -102,7 +127,8 @@ export const amountAt = (
     density === undefined ? total : measure === "mass" ? timesOf(total, density) : perOf(total, density);
   // The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints.
   const [unit = ""] = rate.unit.split("/");
-  const wanted = density === undefined && isUnit(unit, measure) ? unit : turned.unit;
+  const isTop = density === undefined && !unit.startsWith("%") && isUnit(unit, measure);
+  const wanted = isTop ? unit : turned.unit;
   const amount = quantityOf(numberIn(turned, wanted), wanted, product, `${at}rate`);
   if (form === "dry" && basis === "spray volume") noSludge(rate, density, `${at}rate`);
   return amount.dimension === "mass"
