@@ -138,7 +138,7 @@ const readMeasures = (product: JobProduct, at: string, problems: Checks) => {
   const read = <T>(name: keyof JobProduct, by: (path: string) => T): T | undefined =>
     product[name] === undefined ? undefined : problems.run(() => by(`${at}.${name}`));
   const formulation = read("formulation", (path) => formulated(product.formulation, path));
-  return withoutUndefined({
+  return {
     fertilizer: read("analysis", () => fertilizerOf(product, product.analysis, at)),
     density: read("density", (path) =>
       expectQuantity(product.density, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
@@ -149,7 +149,7 @@ const readMeasures = (product: JobProduct, at: string, problems: Checks) => {
     labelRate: read("labelRate", (path) => readLabelRate(product, path)),
     packetSize: read("packetSize", (path) => packetOf(product, formulation, path)),
     wateringIn: read("wateringIn", (path) => readWateringInRule(product.wateringIn, path)),
-  });
+  };
 };
 
 const readProduct = (input: unknown, at: string, problems: Checks): ReadProduct | undefined => {
@@ -164,15 +164,23 @@ const readProduct = (input: unknown, at: string, problems: Checks): ReadProduct 
   if (problems.count() > before) return undefined;
   const { name, addBefore, addAfter, labelNote, lowRate, contains, groups, labelProhibits } = product;
   const { use, registrationNumber, lot } = product;
-  return {
-    ...kind,
+  return withoutUndefined({
+    ...measures,
+    id: kind.id,
+    form: kind.form,
     path: at,
     name: name ?? kind.id,
-    ...measures,
-    ...withoutUndefined({ addBefore, addAfter, labelNote, contains, groups, labelProhibits }),
-    ...withoutUndefined({ use, registrationNumber, lot }),
-    ...(lowRate && { lowRate }),
-  };
+    addBefore,
+    addAfter,
+    labelNote,
+    contains,
+    groups,
+    labelProhibits,
+    use,
+    registrationNumber,
+    lot,
+    lowRate: lowRate || undefined,
+  });
 };
 
 /** Reads all products of a job; what is wrong goes to `problems`. */

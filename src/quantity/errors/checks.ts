@@ -1,6 +1,6 @@
-import { hasOwn } from "./has-own.js";
 import { fail, type Problem, RatewrightError } from "./errors.js";
 import { expectRecord } from "./expect.js";
+import { hasOwn } from "./has-own.js";
 
 /** Runs checks one after another and keeps what they complain about, so that a caller sees all problems at once. */
 export interface Checks {

@@ -78,7 +78,9 @@ export const expectRate = (input: unknown, path: string): ReadRate => {
   const q = unwritten(input, path) as Quantity<string, string>;
   const dimension = expectQuantity(q, { dimension: dimensionOf(q, path), bound: "non-negative" }, path);
   const basis: RateBasis = dimension.dimension.endsWith("/area") ? "area" : "spray volume";
-  const [top, bottom] = dimension.of.split("/") as [string, string?];
+  const slash = dimension.of.indexOf("/");
+  const top = slash < 0 ? dimension.of : dimension.of.slice(0, slash);
+  const bottom = slash < 0 ? undefined : dimension.of.slice(slash + 1);
   const fits = product.test(top) && (basis === "area" ? bottom === undefined : bottom === "spray");
   if (!fits) {
     fail(
