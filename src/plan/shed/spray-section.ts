@@ -42,10 +42,12 @@ const mostColumns = 3;
 
 const columnsOf = (order: SprayOrder, tools: readonly Tool[]): readonly LoadColumn[] => {
   const kept = order.sprayer.residualVolume?.in("L") ?? 0;
+  // Loads that differ by the noise of adding them up are alike.
+  const told = (value = 0): number => Number(value.toPrecision(9));
   const key = (i: number): string =>
     JSON.stringify([
-      order.tank.loads[i]?.volume.value,
-      order.tank.loads[i]?.area.value,
+      told(order.tank.loads[i]?.volume.value),
+      told(order.tank.loads[i]?.area.value),
       i === 0 && kept > 0,
       order.products.map((product, p) => {
         const amount = product.loads[i]?.amount;
@@ -118,9 +120,16 @@ const textOf = (step: LoadingStep): string => {
   return step.text.replace(/^Add (?=\S)/, "ADD ");
 };
 
-/** The next load waits until this one is out. */
-const nextLoad = (step: LoadingStep, last: boolean, loads: number): readonly string[] =>
-  last && loads > 1 && step.action === "agitate" ? ["Only then mix the next load."] : [];
+/** The next load waits until this one is out, where another follows one of these columns. */
+const nextLoad = (
+  step: LoadingStep,
+  last: boolean,
+  columns: readonly LoadColumn[],
+  loads: number,
+): readonly string[] =>
+  last && (columns[0]?.from ?? 0) < loads - 1 && step.action === "agitate"
+    ? ["Only then mix the next load."]
+    : [];
 
 /** The step at which a product is measured out: where it is stirred in a bucket first, that one, and otherwise its pouring. */
 const measuredAt = ({ action, productId, number }: LoadingStep, { order }: Writer): boolean =>
@@ -160,7 +169,7 @@ const stepRows = (columns: readonly LoadColumn[], writer: Writer): readonly Shee
     for (const code of codes) said.add(code);
     const note = [
       ...codes.map((code) => writer.lines.get(code)),
-      ...nextLoad(step, i === steps.length - 1, writer.order.tank.count),
+      ...nextLoad(step, i === steps.length - 1, columns, writer.order.tank.count),
     ].join(" ");
     return note === "" ? row : { ...row, note };
   });

@@ -27,6 +27,40 @@ describe("the loads of a spray", () => {
     expect(table).toContainEqual(["4  Clean water up to", "10 gal", "tank marks"]);
   });
 
+  test("sixty loads that differ by the noise of their sums share a column", () => {
+    // 399 ha at 300 L/ha, a tank of 2,000 L that keeps 15 L and hoses of 5 L: 1,980 L of the first load are sprayed, 1,985 L of
+    // each later one. (119,700 - 1,980) / 1,985 is 59.3: 61 loads in all, and for the last 119,700 - 1,980 - 59 x 1,985 = 605 L.
+    const order = soundOrder({
+      ...sprayJob(1, [liquid()], [product(2, "L/ha")]),
+      site: { name: "Estate", parts: [{ shape: "measured", area: { value: 399, unit: "ha" } }] },
+      sprayer: {
+        tank: { value: 2000, unit: "L" },
+        applicationVolume: { value: 300, unit: "L/ha", of: "spray" },
+        residualVolume: { value: 15, unit: "L" },
+        plumbingVolume: { value: 5, unit: "L" },
+      },
+    });
+    const blocks = order.sprays.flatMap((spray) => spraySection(spray, 1, order.site, "metric", []).blocks);
+    const shown = blocks.flatMap((block) => (block.kind === "table" ? [block] : []));
+    expect(shown.map(({ heads }) => heads)).toEqual([
+      ["DO IN THIS ORDER", "LOAD 1", "LOADS 2-60, EACH", "LOAD 61", "MEASURE BY"],
+    ]);
+    expect(shown[0]?.rows[0]?.cells).toEqual(["   covers", "6.6 ha", "6.617 ha", "2.017 ha", ""]);
+    expect(shown[0]?.rows.map(({ note }) => note).pop()).toBe("Only then mix the next load.");
+  });
+
+  test("a table of the last load alone has no next one", () => {
+    // Increments of 1 fl oz split 49.5 in turns: 50 and 49, so that no two neighbors are alike, and load 4 stands alone.
+    const job = sprayJob(40_000, [liquid()], [product(4.95, "fl oz/1000 ft2")], {
+      increments: { liquid: { unit: "fl oz", step: 1 } },
+    });
+    const order = soundOrder(job);
+    const notes = order.sprays
+      .flatMap((spray) => spraySection(spray, 1, order.site, "US", []).blocks)
+      .flatMap((block) => (block.kind === "table" ? [block.rows.map(({ note }) => note).pop()] : []));
+    expect(notes).toEqual(["Only then mix the next load.", undefined]);
+  });
+
   test("what the pump leaves sets the first apart: the second goes on top of it", () => {
     // 10 gal of tank, 1 gal under the outlet, which the first load fills too: 10, and 11 of 21 gal after it.
     const order = soundOrder(
