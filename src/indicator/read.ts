@@ -1,3 +1,4 @@
+import { described } from "../quantity/house.js";
 import {
   expectAmount,
   expectList,
@@ -16,7 +17,7 @@ export const expectItems = (input: unknown, path: string, of: string, most: numb
   const items = expectList(input, path, of);
   return items.length <= most
     ? items
-    : outOfRange(path, `${items.length} of them`, { max: most, count: "items" });
+    : outOfRange(path, described(`${items.length} of them`), { max: most, count: "items" });
 };
 
 /** Takes the whole area of a site or of a kind of turf. */

@@ -1,3 +1,4 @@
+import { described } from "../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -15,7 +16,7 @@ export const expectSource = (
   wanted = "where it is stated: words, or a record with title and publisher",
 ): FactSource => {
   if (input === undefined || (typeof input === "string" && input.trim() === "")) {
-    return fail("missing", path, input === undefined ? "nothing" : input, wanted);
+    return fail("missing", path, input === undefined ? described("nothing") : input, wanted);
   }
   if (typeof input === "string") return input;
   const { title, publisher, year, where, url } = expectFields(

@@ -1,3 +1,4 @@
+import { described } from "../quantity/house.js";
 import {
   allOf,
   checks,
@@ -92,7 +93,7 @@ export const expectHours = (
 /** A list of things for the visit or the machine that is not empty, and of a bounded length. */
 export const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   const list = expectList(input, path, of);
-  return list.length <= most ? list : outOfRange(path, `${list.length} lines`, { max: most });
+  return list.length <= most ? list : outOfRange(path, described(`${list.length} lines`), { max: most });
 };
 
 /** Takes costs with a name each, all of one currency: that of `like`, or of the first of them. */

@@ -1,6 +1,7 @@
 // What the floors above use of this room, and the world does not.
 
 export { counted } from "./errors/counted.js";
+export { described } from "./errors/errors.js";
 export { fieldsOf } from "./errors/expect-fields.js";
 export { hasOwn } from "./errors/has-own.js";
 export { nearSpelling } from "./errors/near-name.js";

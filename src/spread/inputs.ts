@@ -1,4 +1,4 @@
-import { dimensionDue } from "../quantity/house.js";
+import { described, dimensionDue } from "../quantity/house.js";
 import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
@@ -87,7 +87,7 @@ const mostItems = 100_000;
 export const boundedList = (input: unknown, path: string): readonly unknown[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list");
   return input.length > mostItems
-    ? outOfRange(path, `a list of ${input.length}`, { max: mostItems, count: "items" })
+    ? outOfRange(path, described(`a list of ${input.length}`), { max: mostItems, count: "items" })
     : Array.from(input);
 };
 

@@ -1,3 +1,4 @@
+import { described } from "../quantity/house.js";
 import { expectQuantity, expectText, fail, outOfRange, type Quantity, toldAt } from "../quantity/index.js";
 import { asFinishedSpray, type FinishedSpray, type MeasuredSpray } from "../spray/index.js";
 
@@ -59,7 +60,7 @@ export const textOf = (input: unknown, path: string, expected: string, most: num
     fail("missing", path, input, expected);
   const text = expectText(input, path, expected);
   return text.length > most
-    ? outOfRange(path, `a text of ${text.length} characters`, { max: most, count: "characters" })
+    ? outOfRange(path, described(`a text of ${text.length} characters`), { max: most, count: "characters" })
     : text;
 };
 

@@ -10,6 +10,7 @@ import {
   seriesDay,
   seriesEnd,
 } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import { allOf, checks, expectOneOf, fail, quantity, RatewrightError } from "../../quantity/index.js";
 import { checkedSeries } from "../degree-days/days-of-degree-days.js";
 import type { DegreeDayModel } from "../degree-days/degree-day-model.js";
@@ -133,7 +134,12 @@ export const heatChain = (given: TemperatureSources, model: DegreeDayModel): Hea
   const { observed, forecast, normals } = sources;
   const scale = (observed ?? forecast ?? normals)?.unit;
   if (scale === undefined) {
-    return fail("missing", "observed", "nothing", "observed or forecast temperatures, or daily normals");
+    return fail(
+      "missing",
+      "observed",
+      described("nothing"),
+      "observed or forecast temperatures, or daily normals",
+    );
   }
   const find = finderOf(sources, scale);
   const rule = ruleOn(model, scale);

@@ -1,5 +1,5 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
-import { counted, unitInWords } from "../../quantity/house.js";
+import { counted, described, unitInWords } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -111,7 +111,7 @@ export const hourlyWeather = (input: Omit<HourlyWeather, "type" | "version">): H
         if (column !== undefined) columns[name] = column;
       }
       refused.done();
-      if (given.length === 0) fail("missing", "wind", "nothing", "at least one column");
+      if (given.length === 0) fail("missing", "wind", described("nothing"), "at least one column");
       sameLength(columns);
     },
   });

@@ -1,4 +1,5 @@
 import type { Instant } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -104,7 +105,7 @@ const readRule = (input: unknown, path: string): SprayRules => {
   const problems = checks();
   const source = problems.run(() => expectSource(rule.source, `${path}.source`));
   if (ruleParts.every((part) => rule[part] === undefined)) {
-    problems.run(() => fail("missing", path, "nothing", "at least one rule besides the source"));
+    problems.run(() => fail("missing", path, described("nothing"), "at least one rule besides the source"));
   }
   const read: Record<string, unknown> = {};
   const take = (name: (typeof ruleParts)[number], reader: (value: unknown, at: string) => unknown): void => {
@@ -131,7 +132,7 @@ const readBounds = (input: unknown, dimension: string, path: string): StatedWind
   const known = ["min", "max", ...(moves ? (["height"] as const) : [])] as const;
   const { min, max, ...more } = expectFields(input, known, path, "a record of what is stated");
   // A bound that is written otherwise would be looked for and never found.
-  if (min === undefined && max === undefined) fail("missing", path, "nothing", "min, max or both");
+  if (min === undefined && max === undefined) fail("missing", path, described("nothing"), "min, max or both");
   const one = (value: unknown, name: string): QuantityJson | undefined =>
     value === undefined ? undefined : plain(value, dimension, `${path}.${name}`);
   const read = allOf({
@@ -161,7 +162,7 @@ const readRainfast = (input: unknown, path: string): NonNullable<SprayRules["rai
   const read = allOf({
     hours: () =>
       hours === undefined
-        ? fail("missing", `${path}.hours`, "nothing", "the hours of the label")
+        ? fail("missing", `${path}.hours`, described("nothing"), "the hours of the label")
         : hoursAt(hours, `${path}.hours`),
     moreThan: () => (moreThan === undefined ? undefined : plain(moreThan, "length", `${path}.moreThan`)),
   });
@@ -171,7 +172,7 @@ const readRainfast = (input: unknown, path: string): NonNullable<SprayRules["rai
 const readInversion = (input: unknown, path: string): NonNullable<SprayRules["inversion"]> => {
   const stated = expectFields(input, [...inversionSigns, "height"], path, "a record of what is stated");
   if (inversionSigns.every((sign) => stated[sign] === undefined)) {
-    fail("missing", path, "nothing", "calmBelow, afterSunrise or beforeSunset");
+    fail("missing", path, described("nothing"), "calmBelow, afterSunrise or beforeSunset");
   }
   const hours = (name: "afterSunrise" | "beforeSunset"): { readonly [N in typeof name]?: number } =>
     stated[name] === undefined ? {} : { [name]: hoursAt(stated[name], `${path}.${name}`) };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { type Checks, checks, fail, outOfRange, quantityOf, shown } from "../../quantity/index.js";
 import { entryPlaces } from "../entry/entry-readers.js";
 import type { Stated } from "../stated.js";
@@ -72,11 +73,11 @@ export const longestHead = 600;
 /** Takes the heads of a table within bounds, or throws. */
 export const boundedHeads = (heads: readonly string[], path: string): readonly string[] => {
   if (heads.length > mostColumns)
-    outOfRange(path, `${heads.length} columns`, { max: mostColumns, count: "columns" });
+    outOfRange(path, described(`${heads.length} columns`), { max: mostColumns, count: "columns" });
   const long = heads.find((head) => head.length > longestHead);
   return long === undefined
     ? heads
-    : outOfRange(path, `a column head of ${long.length} characters`, {
+    : outOfRange(path, described(`a column head of ${long.length} characters`), {
         max: longestHead,
         count: "characters",
       });

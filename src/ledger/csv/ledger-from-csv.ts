@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, type Finding, fail, frozen, type Problem, RatewrightError } from "../../quantity/index.js";
 import { readCorrections } from "../book/ledger.js";
 import { frozenLedger } from "../book/own-ledger.js";
@@ -57,7 +58,12 @@ const entryOfLine = (
   const extra = trailing && found.length === columns.length + 1 && found[columns.length]?.trim() === "";
   const cells = extra ? found.slice(0, -1) : found;
   if (cells.length !== columns.length)
-    fail("text", `line ${line}`, `${cells.length} cells`, `${columns.length} cells, as the head has`);
+    fail(
+      "text",
+      `line ${line}`,
+      described(`${cells.length} cells`),
+      `${columns.length} cells, as the head has`,
+    );
   const entry = entryOf(cells, columns) as LedgerEntry;
   const each = checks();
   readEntry(entry, "", each, labels);

@@ -1,5 +1,5 @@
 import { isCivilDate } from "../../calendar/index.js";
-import { dimensionDue } from "../../quantity/house.js";
+import { described, dimensionDue } from "../../quantity/house.js";
 import {
   expectFlag,
   expectList,
@@ -82,7 +82,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   // An entry is plain JSON: a date object has to be turned into its text first.
   date: (input, path) =>
     typeof input === "object" && input !== null
-      ? fail("type", path, "a date object", "a date as text, YYYY-MM-DD")
+      ? fail("type", path, described("a date object"), "a date as text, YYYY-MM-DD")
       : isCivilDate(input)
         ? input
         : civilDateAt(input, path),
@@ -112,7 +112,12 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   slowNitrogen: (input, path) =>
     unreadable(input, path).length === 0
       ? expectStated(input, path, "percent of product, of N:slow/product")
-      : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
+      : fail(
+          "type",
+          path,
+          described("a record that cannot be read"),
+          "percent of product, of N:slow/product",
+        ),
   density: quantityIn("mass/volume", "positive"),
   contents: readContents,
   amount: productAmount(["mass", "volume"]),
@@ -122,14 +127,14 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
       fail(
         "missing",
         path,
-        "an empty list",
+        described("an empty list"),
         'at least one nutrient or active ingredient; what adds none says so: { value: 0, unit: "lb/1000 ft2", of: "N" }',
       );
     const list = expectList(input, path, "nutrient or active ingredient");
     for (let i = 0; i < list.length; i++) {
       const { of } = expectStated(list[i], `${path}[${i}]`, "an amount per area");
       if (of !== undefined && typeof of !== "string")
-        fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
+        fail("type", `${path}[${i}].of`, described("no text"), "a substance, such as N");
     }
     return list;
   },

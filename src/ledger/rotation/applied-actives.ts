@@ -1,4 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -63,7 +64,7 @@ const readPlanned = (input: unknown, path: string): PlannedActives => {
 export const plannedOn = (input: unknown, part: string): readonly PlannedActives[] => {
   if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
   if (Array.isArray(input) && input.length > most)
-    return outOfRange("planned", `${input.length} applications`, { max: most });
+    return outOfRange("planned", described(`${input.length} applications`), { max: most });
   const problems = checks();
   const list = expectList(input, "planned", "application").flatMap(
     (one, i) => problems.run(() => readPlanned(one, `planned[${i}]`)) ?? [],

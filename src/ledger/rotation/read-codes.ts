@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -27,7 +28,7 @@ const mostNames = 5000;
 
 const namesAt = (input: unknown, path: string): readonly string[] => {
   if (Array.isArray(input) && input.length > mostNames)
-    return outOfRange(path, `${input.length} names`, { max: mostNames, count: "names" });
+    return outOfRange(path, described(`${input.length} names`), { max: mostNames, count: "names" });
   return expectList(input, path, "common name").map((name, i) => expectText(name, `${path}[${i}]`, "a name"));
 };
 
@@ -59,7 +60,8 @@ const readList = (input: unknown, path: string): ResistanceCodeList => {
 export const readCodes = (input: unknown): ReadonlyMap<string, readonly ResistanceCode[]> => {
   const problems = checks();
   const given = input === undefined ? [] : expectList(input, "codeLists", "list of groups");
-  if (given.length > mostLists) outOfRange("codeLists", `${given.length} lists`, { max: mostLists });
+  if (given.length > mostLists)
+    outOfRange("codeLists", described(`${given.length} lists`), { max: mostLists });
   const own = given.flatMap((list, i) => problems.run(() => readList(list, `codeLists[${i}]`)) ?? []);
   problems.done();
   const codes = new Map<string, ResistanceCode[]>();

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { outOfRange, type Quantity, quantity } from "../../quantity/index.js";
 import { mean } from "./mean.js";
 import type { Numbers } from "./numbers.js";
@@ -25,6 +26,6 @@ export const coefficientOfVariation = (
 ): Quantity<"1", "none"> => {
   const s = standardDeviation(values, options);
   const m = mean(values);
-  if (m <= 0) outOfRange("values", `a mean of ${m}`, { above: 0 }, "a mean of {}");
+  if (m <= 0) outOfRange("values", described(`a mean of ${m}`), { above: 0 }, "a mean of {}");
   return quantity((100 * s) / m, "%");
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectList, outOfRange } from "../../quantity/index.js";
 
 /** More of anything than this in one list of a job is taken for a slip. */
@@ -12,7 +13,7 @@ export const eachOf = <T>(
 ): readonly T[] => {
   // Its length is looked at before it is read.
   if (Array.isArray(input) && input.length > mostItems)
-    outOfRange(path, `a list of ${input.length}`, { max: mostItems });
+    outOfRange(path, described(`a list of ${input.length}`), { max: mostItems });
   const list = expectList(input, path, of);
   const problems = checks();
   const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { fail, outOfRange } from "../../quantity/index.js";
 
 /** A list of numbers, or a typed array of them. */
@@ -10,7 +11,7 @@ export const expectNumbers = (input: unknown, path: string, least: number): Numb
   }
   if (input.length < least) {
     const expected = least === 1 ? "at least one number" : `at least ${least} numbers`;
-    fail("missing", path, `a list of ${input.length}`, expected);
+    fail("missing", path, described(`a list of ${input.length}`), expected);
   }
   for (let i = 0; i < input.length; i++) {
     const value: unknown = input[i];
@@ -32,7 +33,7 @@ const mostItems = 1_000_000;
 export const expectItems = (input: unknown, path: string, least: number, of: string): readonly unknown[] => {
   const expected = least === 1 ? `at least one ${of}` : `at least ${least} ${of}s`;
   if (!Array.isArray(input)) return fail("type", path, input, `a list with ${expected}`);
-  if (input.length < least) return fail("missing", path, `a list of ${input.length}`, expected);
+  if (input.length < least) return fail("missing", path, described(`a list of ${input.length}`), expected);
   return input.length > mostItems ? outOfRange(path, input, { max: mostItems }) : Array.from(input);
 };
 

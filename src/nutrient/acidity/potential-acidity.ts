@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -157,7 +158,7 @@ const acidElements = ["N", "P", "S", "Cl", "K", "Na", "Ca", "Mg"] as const satis
 const readComposition = (input: unknown): readonly (readonly [AcidElement, number])[] => {
   const given = expectRecord(input, "percent", "percentages, as elements");
   const stated = Object.keys(given).slice(0, 20);
-  if (stated.length === 0) fail("missing", "percent", "nothing", "at least one element");
+  if (stated.length === 0) fail("missing", "percent", described("nothing"), "at least one element");
   const shares = eachOf(
     stated,
     (name) => `percent.${name.slice(0, 40)}`,
@@ -170,7 +171,7 @@ const readComposition = (input: unknown): readonly (readonly [AcidElement, numbe
   );
   const total = shares.reduce((sum, [, share]) => sum + share, 0);
   return total > 100 * (1 + 1e-9)
-    ? outOfRange("percent", `${total} % in all`, { max: 100, unit: "%" }, "{} in all")
+    ? outOfRange("percent", described(`${total} % in all`), { max: 100, unit: "%" }, "{} in all")
     : shares;
 };
 

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -50,7 +51,9 @@ export const limitRows = (
     acidity: () => acidityRows(limits, columns),
   });
   const rows = [...nutrients, ...slow, ...salt, ...acidity];
-  return rows.length > 0 ? rows : fail("missing", "limits", "no limit", "a limit on at least one nutrient");
+  return rows.length > 0
+    ? rows
+    : fail("missing", "limits", described("no limit"), "a limit on at least one nutrient");
 };
 
 const percent = (q: unknown, of: string, path: string): number =>

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -88,7 +89,7 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
     fail(
       "conflict",
       "materials",
-      `${materials.length} materials for ${nutrients.length} nutrients`,
+      described(`${materials.length} materials for ${nutrients.length} nutrients`),
       expected,
     );
   }
@@ -105,7 +106,7 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
   if (total > 1 + 1e-9) {
     const most = nutrients.map((_, j) => Math.floor(((wanted[j] as number) / total) * 100) / 100).join("-");
     const expected = `a grade that fits into the batch: it takes ${weigh(total)} of material, ${weigh(total - 1)} too much; these reach at most ${most}`;
-    fail("infeasible", "grade", nutrients.map((_, j) => wanted[j]).join("-"), expected);
+    fail("infeasible", "grade", described(nutrients.map((_, j) => wanted[j]).join("-")), expected);
   }
   const parts = shares.map((share, i): BlendPart => {
     const product = (materials[i] as Fertilizer).id;
@@ -139,7 +140,7 @@ const refuseMissing = (
       fail(
         "infeasible",
         "materials",
-        `no ${nutrient} in any of them`,
+        described(`no ${nutrient} in any of them`),
         `a material that states ${nutrient}, of which the grade has ${wanted[j]} %`,
       );
     }

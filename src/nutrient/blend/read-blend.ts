@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -94,10 +95,15 @@ const boundsOf = (
   const sum = (list: readonly number[]): number => list.reduce((all, one) => all + one, 0);
   const amount = (part: number): string => `${Number((part * batch.value).toPrecision(6))} ${batch.unit}`;
   if (sum(lower) > 1 + 1e-9) {
-    fail("infeasible", "materials", amount(sum(lower)), `least amounts that fit into ${amount(1)}`);
+    fail(
+      "infeasible",
+      "materials",
+      described(amount(sum(lower))),
+      `least amounts that fit into ${amount(1)}`,
+    );
   }
   if (sum(upper) < 1 - 1e-9) {
-    fail("infeasible", "materials", amount(sum(upper)), `materials for ${amount(1)}, or filler`);
+    fail("infeasible", "materials", described(amount(sum(upper))), `materials for ${amount(1)}, or filler`);
   }
   return { lower, upper };
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectAmount,
@@ -146,7 +147,7 @@ export const liquidProductRate = <S extends Nutrient, Id extends string>(
       : fail(
           "infeasible",
           "product.perVolume",
-          Object.values(label.perVolume).join(", "),
+          described(Object.values(label.perVolume).join(", ")),
           `some ${wanted.of}, of which ${label.id} states none`,
         );
   }

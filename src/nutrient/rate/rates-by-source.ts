@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, expectQuantity, fail, likeQuantity, Quantity } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import { expectWeighed, isOtherRecordOf } from "../label/expect-fertilizer.js";
@@ -62,7 +63,7 @@ export const ratesBySource = (input: {
   });
   const total = parts.reduce((sum, { percent }) => sum + percent, 0);
   if (Math.abs(total - 100) > 1e-7) {
-    fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %");
+    fail("conflict", "parts", described(`${total} % in all`), "shares that add up to 100 %");
   }
   return eachOf(parts, "parts", ({ product, percent }): SourceRate => {
     const part = likeQuantity(target, (target.value * percent) / 100);
@@ -151,7 +152,12 @@ export const slowShareRates = (input: {
   const [s1, s2] = [slowPercent(first), slowPercent(second)];
   const [low, high] = [Math.min(s1, s2), Math.max(s1, s2)];
   if (wanted < low - 1e-9 * high || wanted > high + 1e-9 * high) {
-    fail("infeasible", "slowShare", `${wanted} %`, `a share from ${low} to ${high} %, which these two span`);
+    fail(
+      "infeasible",
+      "slowShare",
+      described(`${wanted} %`),
+      `a share from ${low} to ${high} %, which these two span`,
+    );
   }
   // Two products of one slow share give that share in any proportion: the first alone then does. One that has the
   // wanted share itself goes down alone, and nothing of the other by rounding noise.

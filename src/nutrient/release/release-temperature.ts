@@ -1,4 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
+import { described } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -170,7 +171,12 @@ export const accumulateEquivalentDaysC = (
   const out = outDays ?? new Float64Array(expectFloat64Array(maxC, "maxC").length);
   for (const [name, array] of Object.entries({ maxC, minC, outDays: out })) {
     if (expectFloat64Array(array, name).length !== maxC.length) {
-      fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${maxC.length}`);
+      fail(
+        "conflict",
+        name,
+        described(`${array.length} days`),
+        `as many days as maxC has, which is ${maxC.length}`,
+      );
     }
   }
   const checked = checkedResponse(response, "response");

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -84,7 +85,7 @@ const readLabel = (
   expectFields(input, ["waterInsolubleShare", "activityIndex"], "input");
   const { waterInsolubleShare, activityIndex } = input;
   const atMost = (percent: number, path: string): number =>
-    percent > 100 ? outOfRange(path, `${percent} %`, { max: 100, unit: "%" }) : percent;
+    percent > 100 ? outOfRange(path, described(`${percent} %`), { max: 100, unit: "%" }) : percent;
   return allOf({
     share: () => {
       if (waterInsolubleShare === undefined) return undefined;
@@ -143,7 +144,7 @@ export const ureaform = (input: UreaFormaldehydeLabel = {}): ReleaseModel => {
     fail(
       "conflict",
       "waterInsolubleShare",
-      `${share} %`,
+      described(`${share} %`),
       `at least ${defined} % of the nitrogen; for less, methyleneUrea(...)`,
     );
   }

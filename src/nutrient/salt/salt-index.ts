@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -202,7 +203,8 @@ const made = <S extends Exclude<SaltScale, "by weight">>(
   basis: UnitBasis,
   cause: string,
 ): SaltIndex<S> => {
-  if (value > 1000) outOfRange(cause, `a salt index of ${value} ${scale}`, { max: 1000 }, "an index of {}");
+  if (value > 1000)
+    outOfRange(cause, described(`a salt index of ${value} ${scale}`), { max: 1000 }, "an index of {}");
   const { source, doubtful } = from;
   const index = { type: "salt-index", version: 1, scale, value, basis, source } as const;
   return (doubtful === undefined ? index : { ...index, doubtful }) as SaltIndex<S>;
@@ -278,9 +280,10 @@ export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight
   const units = read.reduce((sum, part) => sum + part.units, 0);
   const value = read.reduce((sum, part) => sum + part.units * part.partial.value, 0);
   if (units > 100 * (1 + 1e-9)) {
-    outOfRange("parts", `${units} units in all`, { max: 100, count: "units in all" });
+    outOfRange("parts", described(`${units} units in all`), { max: 100, count: "units in all" });
   }
-  if (value > 1000) outOfRange("parts", `a salt index of ${value}`, { max: 1000 }, "an index of {}");
+  if (value > 1000)
+    outOfRange("parts", described(`a salt index of ${value}`), { max: 1000 }, "an index of {}");
   const doubts = read.flatMap(({ partial }) => partial.doubtful ?? []);
   const index = saltIndex({ value, scale: "by weight", source: "added up from the parts" });
   return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ").slice(0, longestDoubt) };

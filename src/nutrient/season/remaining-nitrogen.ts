@@ -1,6 +1,7 @@
 import { type CivilDate, civilDate } from "../../calendar/index.js";
 import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -97,7 +98,7 @@ export const remainingNitrogen = (input: {
     caps: () => {
       const read = checkedCaps(input.caps, undefined, "caps");
       return read.unit === undefined
-        ? fail("missing", "caps", "no cap", `at least one cap: ${capNames.join(", ")}`)
+        ? fail("missing", "caps", described("no cap"), `at least one cap: ${capNames.join(", ")}`)
         : { ...read, unit: read.unit };
     },
     // In any unit: that of the caps is not known yet.

@@ -1,5 +1,6 @@
 import { addHours, type Instant } from "../../calendar/index.js";
 import type { HourlyWeather } from "../../interval/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -109,7 +110,8 @@ const spellAt = (columns: HourlyColumns, tenth: number): BrownPatchSpell => {
 export const brownPatchSpells = (input: { readonly weather: HourlyWeather }): BrownPatchSpells => {
   const fields = expectFields(input, ["weather"]);
   const { columns } = allOf({ columns: () => hourlyColumns(fields.weather, "weather") });
-  if (columns.hours < 10) outOfRange("weather", `${columns.hours} hours`, { min: 10, count: "hours" });
+  if (columns.hours < 10)
+    outOfRange("weather", described(`${columns.hours} hours`), { min: 10, count: "hours" });
   const spells: BrownPatchSpell[] = [];
   let run = 0;
   columns.humidity.forEach((percent, hour) => {

@@ -1,5 +1,5 @@
 import { type CivilDate, type DailySeries, dailySeries } from "../../calendar/index.js";
-import { dimensionNoun } from "../../quantity/house.js";
+import { described, dimensionNoun } from "../../quantity/house.js";
 import {
   type Citation,
   checks,
@@ -80,7 +80,7 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
     const found = numberIn(quantityOf(value, unit, "none", `${path}.values[${i}]`), rule.unit);
     problems.run(() => {
       if (found < rule.min - 1e-9 || found > rule.max + 1e-9) {
-        outOfRange(`${path}.values[${i}]`, `${value} ${unit}`, {
+        outOfRange(`${path}.values[${i}]`, described(`${value} ${unit}`), {
           min: rule.min,
           max: rule.max,
           unit: rule.unit,

@@ -1,5 +1,6 @@
 import { addHours, type CivilDate, dateOfInstant } from "../../calendar/index.js";
 import type { HourlyWeather } from "../../interval/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -204,7 +205,7 @@ export const pythiumOutlook = (input: {
   if (count < 1) {
     outOfRange(
       "weather",
-      `${columns.hours} hours from ${columns.start}`,
+      described(`${columns.hours} hours from ${columns.start}`),
       { min: 24 + noon, count: "hours" },
       "{}: one whole day from noon to noon",
     );

@@ -1,4 +1,5 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, expectNumber, type Finding, outOfRange } from "../../quantity/index.js";
 import { schedule } from "../season/schedule.js";
 import { openBook, place, scheduleOf } from "../season/schedule-book.js";
@@ -132,7 +133,7 @@ export const fewestVisits = async (
   const plain = schedule(plan);
   const { from, to } = plain.season;
   if (daysBetween(from, to) >= mostDays)
-    outOfRange("season", `${from} to ${to}`, { max: mostDays, count: "days" });
+    outOfRange("season", described(`${from} to ${to}`), { max: mostDays, count: "days" });
   const { book, states } = openBook(plan);
   const all = book.season.treatments.map((treatment, i) =>
     visitDays(book, treatment, states[i] as State, plainDays(plain, treatment.id)),

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { fail } from "../../quantity/index.js";
 import type { IntegerAnswer, IntegerProgram, NoAnswer } from "./integer-program.js";
 import type { Trial, TrialOf } from "./trial.js";
@@ -56,7 +57,7 @@ export const searched = (
       return fail(
         "infeasible",
         "treatments",
-        "rules, limits and days",
+        described("rules, limits and days"),
         "days that keep every interval; schedule(plan) places what it can and says what is late",
       );
     }

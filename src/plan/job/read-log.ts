@@ -1,6 +1,7 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
 import { civilDateAt, type HistoryRow, ledgerHistory, readSupplies } from "../../ledger/house.js";
 import { type Ledger, ledger } from "../../ledger/index.js";
+import { described } from "../../quantity/house.js";
 import {
   type Checks,
   expectFields,
@@ -208,6 +209,8 @@ export const readBefore = (
 ): readonly ReadLogEntry[] => {
   if (job.ledger === undefined) return readLog(job.log, around.visit, around.site, around.named, problems);
   if (job.log !== undefined)
-    problems.run(() => fail("conflict", "ledger", "log and ledger", "one of them, or they count twice"));
+    problems.run(() =>
+      fail("conflict", "ledger", described("log and ledger"), "one of them, or they count twice"),
+    );
   return readBook(job.ledger, around, problems);
 };

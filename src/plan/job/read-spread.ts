@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { type Checks, expectNumber, expectQuantity, fail, outOfRange, shown } from "../../quantity/index.js";
 import type { JobSpread } from "./job.js";
 import { namedProduct } from "./named-product.js";
@@ -19,7 +20,7 @@ const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadS
     return fail(
       target === undefined ? "missing" : "conflict",
       path,
-      target === undefined ? "neither target nor rate" : "target and rate",
+      described(target === undefined ? "neither target nor rate" : "target and rate"),
       "a target of a nutrient, or a rate of product",
     );
   }

@@ -1,4 +1,5 @@
 import { type Instant, instant } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Checks,
@@ -84,7 +85,10 @@ export const readWater = (
         if (!Array.isArray(list))
           return fail("type", "water.events", list, "a list of rain and irrigation, empty if there is none");
         if (list.length > mostEvents)
-          return outOfRange("water.events", `${list.length} events`, { max: mostEvents, count: "events" });
+          return outOfRange("water.events", described(`${list.length} events`), {
+            max: mostEvents,
+            count: "events",
+          });
         const each = checks();
         const events = list.flatMap(
           (item, i) => each.run(() => readEvent(item, `water.events[${i}]`, site)) ?? [],

@@ -1,5 +1,5 @@
 import { civilDateAt } from "../../ledger/house.js";
-import { dimensionDue, hasOwn, unitInWords } from "../../quantity/house.js";
+import { described, dimensionDue, hasOwn, unitInWords } from "../../quantity/house.js";
 import { expectFields, expectFlag, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
 import { expectPackageSize } from "../job/read-package.js";
@@ -195,7 +195,12 @@ const wholeSpray: Shape<object> = (input, path) => {
   order.products.forEach((product, i) => {
     const at = `${path}.products[${i}]`;
     if (product.loads.length !== loads)
-      fail("conflict", `${at}.loads`, `${product.loads.length} loads`, `${loads}, as the tank has`);
+      fail(
+        "conflict",
+        `${at}.loads`,
+        described(`${product.loads.length} loads`),
+        `${loads}, as the tank has`,
+      );
     const { dimension } = product.amount;
     const unlike = product.loads.findIndex((load) => load.amount.dimension !== dimension);
     if (unlike >= 0)
@@ -212,7 +217,7 @@ const wholeSpray: Shape<object> = (input, path) => {
       fail(
         "conflict",
         `${at}.packets.perLoad`,
-        `${product.packets.perLoad.length} loads`,
+        described(`${product.packets.perLoad.length} loads`),
         `${loads}, as the tank has`,
       );
   });

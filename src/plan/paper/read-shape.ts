@@ -1,4 +1,4 @@
-import { dimensionDue } from "../../quantity/house.js";
+import { described, dimensionDue } from "../../quantity/house.js";
 import {
   type Checks,
   checks,
@@ -23,7 +23,7 @@ export const text: Shape<string> = (input, path) =>
   typeof input !== "string"
     ? fail("type", path, input, "a text")
     : input.length > longestText
-      ? outOfRange(path, `${input.length} characters`, { max: longestText, count: "characters" })
+      ? outOfRange(path, described(`${input.length} characters`), { max: longestText, count: "characters" })
       : input;
 
 /** A finite number. */
@@ -91,7 +91,7 @@ export const listOf =
   (input, path) => {
     if (!Array.isArray(input)) return fail("type", path, input, "a list, as workOrder returned it");
     if (input.length > longestList)
-      return outOfRange(path, `${input.length} items`, { max: longestList, count: "items" });
+      return outOfRange(path, described(`${input.length} items`), { max: longestList, count: "items" });
     let refused: Checks | undefined;
     const found: T[] = [];
     for (let i = 0; i < input.length; i++) {

@@ -1,4 +1,5 @@
 import { type CivilDate, civilDate } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -109,7 +110,7 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
     fail(
       "missing",
       path,
-      `prices that start at ${shown(sorted[0]?.from)}`,
+      described(`prices that start at ${shown(sorted[0]?.from)}`),
       "a price that starts at 1 package",
     );
   if (sorted.slice(1).some(({ from }, i) => from === sorted[i]?.from))
@@ -219,7 +220,7 @@ export const readPurchase = (
         fail(
           "unit/mismatch",
           "products",
-          [...currencies].join(", "),
+          described([...currencies].join(", ")),
           "prices in one currency: there are no exchange rates here",
         );
       return read;

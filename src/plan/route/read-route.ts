@@ -2,6 +2,7 @@ import type { CivilDate } from "../../calendar/index.js";
 import { civilDateAt } from "../../ledger/house.js";
 import { type ReadLimit, readFacts, readLimits } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
+import { described } from "../../quantity/house.js";
 import {
   type Checks,
   checks,
@@ -93,7 +94,7 @@ const methodOf = (given: Given): "spray" | "spread" => {
   if ((given.mix === undefined) === (given.spread === undefined))
     return given.mix === undefined
       ? fail("missing", "mix", given.mix, "a mix for the tank, or spread for the hopper")
-      : fail("conflict", "spread", "mix and spread", "only one of them: a route uses one machine");
+      : fail("conflict", "spread", described("mix and spread"), "only one of them: a route uses one machine");
   return given.mix === undefined ? "spread" : "spray";
 };
 

@@ -1,6 +1,7 @@
 import type { Ledger } from "../../ledger/index.js";
 import { type ReadLimit, readFacts, readLimits } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
+import { described } from "../../quantity/house.js";
 import {
   type Checks,
   expectFields,
@@ -54,7 +55,7 @@ const areaOf = (
   problems: Checks,
 ): Quantity<"area", "none"> | undefined => {
   if (area !== undefined && site !== undefined)
-    return problems.run(() => fail("conflict", at, "area and site", "one of them"));
+    return problems.run(() => fail("conflict", at, described("area and site"), "one of them"));
   if (site === undefined)
     return problems.run(() =>
       area === undefined

@@ -1,4 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -120,7 +121,9 @@ export const laborHours = (input: {
   const { list, own } = allOf({
     list: () => {
       const tasks = expectList(fields.tasks, "tasks", "task");
-      return tasks.length <= 1000 ? tasks : outOfRange("tasks", `${tasks.length} tasks`, { max: 1000 });
+      return tasks.length <= 1000
+        ? tasks
+        : outOfRange("tasks", described(`${tasks.length} tasks`), { max: 1000 });
     },
     own: () =>
       fields.hoursPerPerson === undefined

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, checks, expectFields, expectList, outOfRange } from "../../quantity/index.js";
 import {
   type Cash,
@@ -101,7 +102,7 @@ export const crewWage = <C extends string>(
   crew: readonly { readonly wage: MoneyPerTime<C>; readonly hours: Time }[],
 ): MoneyPerTime<C> => {
   const list = expectList(crew, "crew", "person");
-  if (list.length > 1000) outOfRange("crew", `${list.length} people`, { max: 1000 });
+  if (list.length > 1000) outOfRange("crew", described(`${list.length} people`), { max: 1000 });
   const problems = checks();
   let first: string | undefined;
   const people = list.flatMap((one, i) => {

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -40,6 +41,11 @@ export const overtimeShare = (input: {
       fields.factor === undefined ? 1.5 : expectNumber(fields.factor, "factor", { min: 1, max: 3 }),
   });
   if (hours > 168)
-    outOfRange("hours", `${hours} h`, { max: 168, unit: "h" }, "{}: the hours of one person in one week");
+    outOfRange(
+      "hours",
+      described(`${hours} h`),
+      { max: 168, unit: "h" },
+      "{}: the hours of one person in one week",
+    );
   return quantity((100 * (factor - 1) * Math.max(0, hours - regular)) / hours, "%");
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -108,7 +109,7 @@ export const machineCost = <C extends string>(input: {
     }
   }
   if (hours > 8784)
-    outOfRange("hoursPerYear", `${hours} h`, { max: 8784, unit: "h" }, "{}, the hours of a year");
+    outOfRange("hoursPerYear", described(`${hours} h`), { max: 8784, unit: "h" }, "{}, the hours of a year");
   const per = (value: number): MoneyPerTime<C> => cashPerHour(value, yearly.currency as C);
   const [own, fuel] = [yearly.sum / hours, use * price.value];
   const running = (fuel * (100 + oil)) / 100 + repair.value;

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -110,7 +111,7 @@ const pricer = (input: unknown): ((cost: number) => number) => {
     return fail(
       margin === undefined ? "missing" : "conflict",
       "aim",
-      margin === undefined ? "neither" : "both",
+      described(margin === undefined ? "neither" : "both"),
       "one of margin (share of the price) and markup (share of the cost): 10 % of one is not 10 % of the other",
     );
   }

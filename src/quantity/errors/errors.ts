@@ -180,6 +180,18 @@ interface QuantityLike {
 const plainShown = (value: unknown): string =>
   String(value).replace("NaN", "not a number").replace("-Inf", "minus inf").replace("Inf", "inf");
 
+/** Words of the library about what was given. */
+class Words {
+  constructor(readonly text: string) {}
+}
+
+/**
+ * What was given, described: a message has it without the quotes that mark a text of the caller's.
+ *
+ * @param text - words of the library and numbers; a text of the caller's goes to {@link fail} as it is
+ */
+export const described = (text: string): unknown => new Words(text.slice(0, 200));
+
 /**
  * How a received value is shown in a {@link Problem}: short, and safe for any input.
  *
@@ -191,6 +203,7 @@ const plainShown = (value: unknown): string =>
  * ```
  */
 export const shown = (value: unknown): string => {
+  if (value instanceof Words) return value.text;
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (typeof value === "function") return "a function";
   if (Array.isArray(value)) return `a list of ${value.length}`;

@@ -1,4 +1,4 @@
-import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
+import { described, fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord, isRecord } from "./expect.js";
 import { hasOwn } from "./has-own.js";
 import { nearField, nearWord } from "./near-name.js";
@@ -110,7 +110,7 @@ export const expectList = (
   if (input.length > most)
     return fail("range", path, input, `at most ${most} items`, { params: { max: most } });
   const { length } = input;
-  if (length === 0) return fail("missing", path, "an empty list", `at least one ${of}`);
+  if (length === 0) return fail("missing", path, described("an empty list"), `at least one ${of}`);
   // A copy: a hole in a list is an item that is not there, and map would pass it over.
   const list: unknown[] = [];
   for (let i = 0; i < length; i++) list.push(input[i]);

@@ -1,4 +1,4 @@
-import { fail } from "../errors/errors.js";
+import { described, fail } from "../errors/errors.js";
 import { expectQuantity } from "./expect-quantity.js";
 import { operand, type Quantity } from "./quantity.js";
 
@@ -7,7 +7,8 @@ const listOf = <D extends string, S extends string>(
   items: readonly Quantity<D, S>[],
 ): readonly [Quantity<D, S>, ...Quantity<D, S>[]] => {
   if (!Array.isArray(items)) return fail("type", "items", items, "a list of quantities");
-  if (items.length === 0) return fail("missing", "items", "an empty list", "at least one quantity");
+  if (items.length === 0)
+    return fail("missing", "items", described("an empty list"), "at least one quantity");
   // Of the kind that the caller's list has by its type; all others are held against it.
   const first = operand(items[0], "items[0]") as unknown as Quantity<D, S>;
   const rest = Array.from(items).slice(1);

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -168,7 +169,7 @@ const chosenEdges = (list: readonly unknown[], { outline, holes }: Polygon): rea
         record.edge === undefined ? ring.map((_, k) => k) : [indexOf(record.edge, ring.length, `${at}.edge`)];
       for (const edge of edges) {
         const key = `${hole ?? "outline"} ${edge}`;
-        if (seen.has(key)) fail("duplicate", at, `edge ${edge}`, "each edge once");
+        if (seen.has(key)) fail("duplicate", at, described(`edge ${edge}`), "each edge once");
         seen.add(key);
         found.push({ ring: hole === undefined ? 0 : hole + 1, edge, distance });
       }

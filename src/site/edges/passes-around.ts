@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectNumber, fail, outOfRange, quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthIn, lengthOf } from "../lengths.js";
@@ -99,7 +100,7 @@ const convexOutline = (input: unknown): ReadOutline => {
     ? fail(
         "range",
         "outline.points",
-        "an outline with a dent",
+        described("an outline with a dent"),
         "an outline that bends one way: take its parts one by one",
       )
     : outline;

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -165,7 +166,9 @@ export const polygonsOf = (input: unknown): readonly GeoPart[] => {
         other.holes.some((hole) => isInside(part.outline, hole)) ||
         part.holes.some((hole) => isInside(other.outline, hole));
       if (!apart) {
-        problems.run(() => fail("conflict", part.path, `a polygon over ${other.path}`, "polygons apart"));
+        problems.run(() =>
+          fail("conflict", part.path, described(`a polygon over ${other.path}`), "polygons apart"),
+        );
       }
     });
   });
@@ -191,9 +194,11 @@ const closedRing = (input: unknown, path: string): readonly Place[] => {
     fail(
       "conflict",
       path,
-      places.length < 4
-        ? `a ring of ${places.length} positions`
-        : `an open ring: ${first.join(", ")} to ${last.join(", ")}`,
+      described(
+        places.length < 4
+          ? `a ring of ${places.length} positions`
+          : `an open ring: ${first.join(", ")} to ${last.join(", ")}`,
+      ),
       "a closed ring: 4 positions or more, the first again as the last",
     );
   }
@@ -203,7 +208,7 @@ const closedRing = (input: unknown, path: string): readonly Place[] => {
       fail(
         "range",
         `${path}[${i}]`,
-        "an edge across the antimeridian",
+        described("an edge across the antimeridian"),
         "a polygon cut in two there, as GeoJSON asks",
       );
     }
@@ -224,7 +229,7 @@ const refuseFar = (geodesy: Geodesy, parts: readonly GeoPart[], near: Place): vo
     fail(
       "conflict",
       path,
-      `a place ${Math.round(away / 1000)} km from near`,
+      described(`a place ${Math.round(away / 1000)} km from near`),
       swapped ? "longitude first: with the two numbers swapped it is near" : "a place within 100 km of near",
     );
   }

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { fail } from "../../quantity/index.js";
 
 /** Longitude and latitude in degrees, in the order of GeoJSON. */
@@ -40,7 +41,7 @@ export const loadGeodesy = async (): Promise<Geodesy> => {
     fail("missing", "geographiclib-geodesic", String(error), needed),
   );
   const ellipsoid =
-    ellipsoidOf(module) ?? fail("missing", "geographiclib-geodesic", "another module", needed);
+    ellipsoidOf(module) ?? fail("missing", "geographiclib-geodesic", described("another module"), needed);
   return {
     distance: ([lon1, lat1], [lon2, lat2]) => ellipsoid.Inverse(lat1, lon1, lat2, lon2).s12 ?? Number.NaN,
     ring: (places) => {

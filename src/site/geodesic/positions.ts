@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange } from "../../quantity/index.js";
 import type { Place } from "./geodesy.js";
 
@@ -21,7 +22,7 @@ export const placeOf = (input: unknown, path: string): Place => {
   if (Math.abs(lon) > 360 || Math.abs(lat) > 360) {
     outOfRange(
       path,
-      `${lon}, ${lat}`,
+      described(`${lon}, ${lat}`),
       { min: -360, max: 360, unit: "deg" },
       `${expected} of {}: eastings and northings go to polygonArea of ratewright/site`,
     );

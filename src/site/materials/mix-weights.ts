@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -160,7 +161,7 @@ const partsOf = (input: unknown): readonly ReadPart[] => {
     : fail(
         "conflict",
         "parts",
-        `shares of ${Math.round(whole * 1e4) / 100} % together`,
+        described(`shares of ${Math.round(whole * 1e4) / 100} % together`),
         "shares that make 100 %",
       );
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectList, type Finding, likeQuantity, outOfRange } from "../../quantity/index.js";
 import { type Length, lengthList } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -57,7 +58,7 @@ export const meanDepth = (input: { readonly rows: readonly (readonly Length[])[]
   const first = all[0] as Length;
   const numbers = all.map((depth) => depth.value * ratio(depth, first));
   const sum = numbers.reduce((total, depth) => total + depth, 0);
-  if (sum === 0) outOfRange("rows", "soundings that are all zero", { above: 0 }, "a depth of {}");
+  if (sum === 0) outOfRange("rows", described("soundings that are all zero"), { above: 0 }, "a depth of {}");
   return {
     type: "mean-depth",
     version: 1,

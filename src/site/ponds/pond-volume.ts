@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectOneOf, fail, outOfRange, Quantity, quantity } from "../../quantity/index.js";
 import { type Area, areaOf, isMetricArea } from "../areas.js";
 import { type Length, lengthList, lengthOf } from "../lengths.js";
@@ -98,7 +99,7 @@ export const contourVolume = (pond: {
   const gaps = intervals as readonly Length[];
   const layers = list.length - 1;
   if (Array.isArray(record.interval) && gaps.length !== layers) {
-    fail("conflict", "interval", `${gaps.length} for ${layers} layers`, "one for each layer");
+    fail("conflict", "interval", described(`${gaps.length} for ${layers} layers`), "one for each layer");
   }
   const metric = isMetricArea((list[0] as Area).unit);
   const size = list.map((area) => area.in(metric ? "m2" : "acre"));
@@ -123,12 +124,12 @@ const prismoidal = (areas: readonly number[], heights: readonly number[]): numbe
     fail(
       "conflict",
       "areas",
-      `${heights.length} layers`,
+      described(`${heights.length} layers`),
       "an even number of layers; or another rule: average end area, cone frustum",
     );
   }
   if (heights.some((height) => Math.abs(height - h) > 1e-9 * h)) {
-    fail("conflict", "interval", "unequal intervals", "equal intervals for the prismoidal rule");
+    fail("conflict", "interval", described("unequal intervals"), "equal intervals for the prismoidal rule");
   }
   const n = heights.length;
   const weighted = areas.reduce(

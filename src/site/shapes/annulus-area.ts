@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
@@ -63,7 +64,7 @@ export const annulusOf = (
     problems.run(() =>
       given.length < 2
         ? fail("missing", other ?? "outerRadius", undefined, choices)
-        : fail("conflict", given[0] as string, given.join(" and "), choices),
+        : fail("conflict", given[0] as string, described(given.join(" and ")), choices),
     );
   }
   const lengths = given.map((key) => problems.run(() => lengthOf(record[key], key)));

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, unitSet } from "../lengths.js";
@@ -51,7 +52,7 @@ export const circleOf = (
     problems.run(() => fail("missing", "radius", undefined, "a radius, a diameter or a circumference"));
   } else if (given.length > 1) {
     problems.run(() =>
-      fail("conflict", key, given.join(" and "), "one of radius, diameter and circumference"),
+      fail("conflict", key, described(given.join(" and ")), "one of radius, diameter and circumference"),
     );
   }
   const length = key === undefined ? undefined : problems.run(() => lengthOf(record[key], key));

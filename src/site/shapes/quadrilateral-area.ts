@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, fail } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, unitSet } from "../lengths.js";
@@ -57,7 +58,8 @@ export const quadrilateralArea = (shape: Quadrilateral): Area => {
   const byHeights = heights.some((key) => record[key] !== undefined);
   const bySides = sides.some((key) => record[key] !== undefined);
   const expected = "height1 and height2, or the four sides a, b, c, d";
-  if (byHeights && bySides) refused.run(() => fail("conflict", "height1", "heights and sides", expected));
+  if (byHeights && bySides)
+    refused.run(() => fail("conflict", "height1", described("heights and sides"), expected));
   if (!byHeights && !bySides) refused.run(() => fail("missing", "height1", undefined, expected));
   const keys = byHeights ? heights : bySides ? sides : [];
   const diagonal = refused.run(() => lengthOf(record.diagonal, "diagonal"));

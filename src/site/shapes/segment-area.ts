@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
@@ -66,7 +67,7 @@ export const segmentOf = (
   const byTape = record.chord !== undefined || record.height !== undefined;
   const expected = "chord and height, or radius and angle";
   if (byTape && (record.radius !== undefined || record.angle !== undefined)) {
-    problems.run(() => fail("conflict", "chord", "measures of both pairs", expected));
+    problems.run(() => fail("conflict", "chord", described("measures of both pairs"), expected));
   }
   const given = pairs.some((key) => record[key] !== undefined);
   if (!given) problems.run(() => fail("missing", "chord", undefined, expected));

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { fail } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthsOf } from "../lengths.js";
@@ -67,7 +68,7 @@ export const heron = (sides: Readonly<Record<string, number>>, unit: string): nu
     fail(
       "infeasible",
       longest,
-      `${a} ${unit}`,
+      described(`${a} ${unit}`),
       `less than the other two sides together, ${Number((b + c).toPrecision(12))} ${unit}: measure the three again`,
     );
   }

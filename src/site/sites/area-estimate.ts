@@ -1,4 +1,5 @@
 import { type ErrorMeaning, type Estimate, statedEstimate } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -191,13 +192,14 @@ const withSlopes = (shape: unknown, path: string): Varied => {
     return fail(
       "range",
       path,
-      "an area that is known already",
+      described("an area that is known already"),
       "a shape with its measures: the error of a known area is stated, statedEstimate takes it",
     );
   }
   if (fields.shape === "polygon") return { area, squares: polygonSquares(fields, area) };
   const leaves = lengthLeaves(fields);
-  if (leaves.length > mostMeasures) outOfRange(path, `${leaves.length} measures`, { max: mostMeasures });
+  if (leaves.length > mostMeasures)
+    outOfRange(path, described(`${leaves.length} measures`), { max: mostMeasures });
   const size = Math.sqrt(area.in("m2"));
   const squares = leaves.reduce((sum, leaf) => sum + derivative(fields, leaf, area, size) ** 2, 0);
   return { area, squares };
@@ -245,7 +247,7 @@ const derivative = (shape: Fields, leaf: Leaf, area: Area, size: number): number
   return fail(
     "range",
     String(leaf[0]),
-    "a measure that cannot change",
+    described("a measure that cannot change"),
     "measures that leave room for an error",
   );
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -97,7 +98,7 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
   const list = (input: unknown, path: string): readonly NamedArea[] => {
     const all = checks();
     if (Array.isArray(input) && input.length > mostShapes)
-      return outOfRange(path, `${input.length} shapes`, { max: mostShapes, count: "shapes" });
+      return outOfRange(path, described(`${input.length} shapes`), { max: mostShapes, count: "shapes" });
     const areas = expectList(input, path, "shape").map((item, i) =>
       all.run(() => read(item, `${path}[${i}]`)),
     );
@@ -133,7 +134,12 @@ const siteAreaOf = (parts: readonly NamedArea[], cutOuts: readonly NamedArea[]):
   const remains = gross - cutOut;
   const nothing = Math.abs(remains) <= 1e-9 * gross;
   if (remains < 0 && !nothing) {
-    outOfRange("cutOuts", `${cutOut} ${unit}`, { max: gross, unit }, "{}, which is what the parts are");
+    outOfRange(
+      "cutOuts",
+      described(`${cutOut} ${unit}`),
+      { max: gross, unit },
+      "{}, which is what the parts are",
+    );
   }
   return {
     type: "site-area",

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectOneOf, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthList, lengthOf, unitSet } from "../lengths.js";
@@ -86,7 +87,7 @@ export const offsetArea = (offsets: Offsets): Area => {
   if (widths.every((width) => width === 0)) {
     outOfRange(
       sides?.length === 1 ? "widths" : "left",
-      "widths that are all zero",
+      described("widths that are all zero"),
       { above: 0 },
       "a width of {}",
     );
@@ -96,7 +97,7 @@ export const offsetArea = (offsets: Offsets): Area => {
     fail(
       "conflict",
       "spacing",
-      `${listed.length} spacings for ${widths.length} widths`,
+      described(`${listed.length} spacings for ${widths.length} widths`),
       `${strips}, one for each strip`,
     );
   }
@@ -106,7 +107,7 @@ export const offsetArea = (offsets: Offsets): Area => {
     fail(
       "conflict",
       "spacing",
-      "unequal spacings",
+      described("unequal spacings"),
       `equal spacing for the rule ${rule}; or the rule trapezoidal`,
     );
   }

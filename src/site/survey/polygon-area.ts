@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -90,7 +91,7 @@ export const polygonOf = (points: unknown, unit: unknown, options: unknown): Pol
   const lists = record.holes === undefined ? [] : record.holes;
   if (!Array.isArray(lists)) return fail("type", "holes", lists, "a list of outlines");
   if (lists.length > mostHoles)
-    return outOfRange("holes", `${lists.length} cut-outs`, { max: mostHoles, count: "cut-outs" });
+    return outOfRange("holes", described(`${lists.length} cut-outs`), { max: mostHoles, count: "cut-outs" });
   const outline = problems.run(() => ringOf(given, "points"));
   if (outline !== undefined) problems.run(() => refuseDegrees(outline, read.units()));
   const holes = Array.from(lists, (hole: unknown, i) =>
@@ -119,7 +120,7 @@ const refuseDegrees = (corners: readonly Point[], units: UnitSet): void => {
     fail(
       "range",
       "points",
-      `an outline ${Math.max(x.size, y.size).toPrecision(2)} ${units.length} across`,
+      described(`an outline ${Math.max(x.size, y.size).toPrecision(2)} ${units.length} across`),
       "distances of a plane: geodesicArea of ratewright/site/geodesic takes longitude and latitude",
     );
   }
@@ -135,7 +136,7 @@ interface CornerReader {
 const listOf = (points: unknown, path: string): readonly unknown[] => {
   if (!Array.isArray(points)) return fail("type", path, points, "a list of points");
   return points.length > mostCorners + 1
-    ? outOfRange(path, `${points.length} corners`, { min: 3, max: mostCorners, count: "corners" })
+    ? outOfRange(path, described(`${points.length} corners`), { min: 3, max: mostCorners, count: "corners" })
     : Array.from(points);
 };
 

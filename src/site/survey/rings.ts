@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange, RatewrightError } from "../../quantity/index.js";
 import { crossingOf, crossings, onEdge, type Point, placeOf } from "./crossings.js";
 
@@ -17,7 +18,7 @@ export const ringOf = (given: readonly Point[], path: string, next = "another po
   const closed = given.length > 1 && first?.[0] === last?.[0] && first?.[1] === last?.[1];
   const count = closed ? given.length - 1 : given.length;
   if (count < 3 || count > mostCorners) {
-    return outOfRange(path, `${count} corners`, { min: 3, max: mostCorners, count: "corners" });
+    return outOfRange(path, described(`${count} corners`), { min: 3, max: mostCorners, count: "corners" });
   }
   const corners = given.slice(0, count);
   refuseRepeats(corners, path, next);
@@ -32,7 +33,10 @@ const refuseRepeats = (corners: readonly Point[], path: string, next: string): v
     const key = corner.map((c) => c + 0).join(" ");
     const before = seen.get(key);
     if (before === undefined) seen.set(key, i);
-    else problems.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, next));
+    else
+      problems.run(() =>
+        fail("duplicate", `${path}[${i}]`, described(`the point of ${path}[${before}]`), next),
+      );
   });
   problems.done();
 };
@@ -97,10 +101,16 @@ const refuseOutside = (outline: readonly Point[], hole: readonly Point[], path: 
   const place = leaves(outline, hole);
   if (place === undefined) return;
   if ("corner" in place)
-    fail("conflict", `${path}[${place.corner}]`, "a corner outside of the outline", expected);
-  else if ("edge" in place) fail("conflict", path, `edge ${place.edge} outside of the outline`, expected);
+    fail("conflict", `${path}[${place.corner}]`, described("a corner outside of the outline"), expected);
+  else if ("edge" in place)
+    fail("conflict", path, described(`edge ${place.edge} outside of the outline`), expected);
   else
-    fail("conflict", path, `edge ${place.edges[0]} across edge ${place.edges[1]} of the outline`, expected);
+    fail(
+      "conflict",
+      path,
+      described(`edge ${place.edges[0]} across edge ${place.edges[1]} of the outline`),
+      expected,
+    );
 };
 
 /** Refuses cut-outs outside of their outline or over one another; `path` names the place of each. */
@@ -114,7 +124,9 @@ export const refuseHoles = (
     problems.run(() => refuseOutside(outline, hole, path(i)));
     holes.slice(0, i).forEach((other, j) => {
       if (overlap(hole, other)) {
-        problems.run(() => fail("conflict", path(i), `a cut-out over ${path(j)}`, "cut-outs apart"));
+        problems.run(() =>
+          fail("conflict", path(i), described(`a cut-out over ${path(j)}`), "cut-outs apart"),
+        );
       }
     });
   });

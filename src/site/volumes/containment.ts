@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   type Citation,
   checks,
@@ -148,7 +149,7 @@ const shareOf = (record: Readonly<Record<string, unknown>>): number => {
   const [key] = given;
   const expected = `one of rule (${ruleNames.join(", ")}), margin, and rain`;
   if (key === undefined) return fail("missing", "rule", undefined, expected);
-  if (given.length > 1) return fail("conflict", key, given.join(" and "), expected);
+  if (given.length > 1) return fail("conflict", key, described(given.join(" and ")), expected);
   if (key === "rain") return 1;
   if (key === "rule") return containmentRules[expectOneOf(record.rule, ruleNames, "rule")].percent / 100;
   const margin = expectQuantity(record.margin, { dimension: "1", of: "none" }, "margin").in("1");
@@ -182,7 +183,7 @@ const wallOf = (volume: Volume, floor: Area, footprints: readonly Area[]): Lengt
     fail(
       "infeasible",
       "footprints",
-      "as much as the floor",
+      described("as much as the floor"),
       "footprints of other tanks on a part of the floor",
     );
   }

@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -72,7 +73,12 @@ export const blendWaters = (
   problems.done();
   const total = read.reduce((sum, { share }) => sum + share, 0);
   if (exceeds(Math.abs(total - 100), slack)) {
-    fail("conflict", "parts", `${Number(total.toPrecision(6))} % in all`, "shares that add up to 100 %");
+    fail(
+      "conflict",
+      "parts",
+      described(`${Number(total.toPrecision(6))} % in all`),
+      "shares that add up to 100 %",
+    );
   }
   const mixed = (of: (water: ReadWaterAnalysis) => number | undefined): number | undefined => {
     const values = read.map(({ share, water }) => {

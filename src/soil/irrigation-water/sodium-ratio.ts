@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, fail } from "../../quantity/index.js";
 import { expectCharge, readWaterAnalysis, type WaterAnalysis } from "./water-analysis.js";
 
@@ -12,12 +13,17 @@ export interface SodicIons {
 export const ratioOf = ({ Na, Ca, Mg }: SodicIons, path: string): number => {
   if (!(Ca + Mg > 0)) {
     const expected = "some calcium or magnesium: the ratio has no value";
-    return fail("infeasible", path, "no calcium and no magnesium", expected);
+    return fail("infeasible", path, described("no calcium and no magnesium"), expected);
   }
   const ratio = Na / Math.sqrt((Ca + Mg) / 2);
   return Number.isFinite(ratio)
     ? ratio
-    : fail("range", path.replace(/\.Ca$/, ".Na"), `${Na} meq/L`, "sodium whose ratio is a finite number");
+    : fail(
+        "range",
+        path.replace(/\.Ca$/, ".Na"),
+        described(`${Na} meq/L`),
+        "sodium whose ratio is a finite number",
+      );
 };
 
 /**

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   checks,
   expectFields,
@@ -84,7 +85,9 @@ export const readWaterAnalysis = (input: unknown, path: string): ReadWaterAnalys
     if (value !== undefined) weights.set(ion, value);
   }
   if (record.NO3 !== undefined && record["NO3-N"] !== undefined) {
-    problems.run(() => fail("conflict", `${path}.NO3-N`, "both", "nitrate as NO3 or as NO3-N, not both"));
+    problems.run(() =>
+      fail("conflict", `${path}.NO3-N`, described("both"), "nitrate as NO3 or as NO3-N, not both"),
+    );
   }
   const conductivity =
     record.conductivity === undefined

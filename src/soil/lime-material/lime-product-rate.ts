@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -35,7 +36,7 @@ interface Need {
 const needOf = (record: { readonly [K in "requirement" | "rate" | "measure"]?: unknown }): Need => {
   if (record.requirement !== undefined) {
     if (record.rate !== undefined || record.measure !== undefined) {
-      fail("conflict", "rate", "both", "a requirement, or a rate with its measure, not both");
+      fail("conflict", "rate", described("both"), "a requirement, or a rate with its measure, not both");
     }
     const given = expectRecord(record.requirement, "requirement", "a lime requirement");
     const rate = expectQuantity(

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { checks, expectFields, expectRecord, type Finding, fail } from "../../quantity/index.js";
 import { expectPercent, short } from "../report/expect-ph.js";
 import type { FinenessScheme } from "./fineness-schemes.js";
@@ -28,7 +29,7 @@ const mostMissing = 2;
 export const readSieves = (input: unknown, scheme: FinenessScheme): ReadSieves => {
   const record = expectFields(input, ["passing", "fractions"], "sieves");
   if (record.passing !== undefined && record.fractions !== undefined) {
-    fail("conflict", "sieves.fractions", "both", "passing or fractions, not both");
+    fail("conflict", "sieves.fractions", described("both"), "passing or fractions, not both");
   }
   if (record.passing !== undefined) return byPassing(record.passing, scheme);
   if (record.fractions !== undefined) return byFractions(record.fractions, scheme);
@@ -83,7 +84,7 @@ const byFractions = (input: unknown, { sieves }: FinenessScheme): ReadSieves => 
   const slack = rounding * count + 1e-9;
   if (total > 100 + slack || total < 100 - mostMissing - 1e-9) {
     const expected = "100 % in all: percent that passes each sieve goes into passing";
-    fail("conflict", path, `${short(total)} % in all`, expected);
+    fail("conflict", path, described(`${short(total)} % in all`), expected);
   }
   // What passes a sieve is all that is finer.
   const passing = sieves.map((_, i) => fractions.slice(i + 1).reduce((sum, percent) => sum + percent, 0));

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -140,7 +141,8 @@ export const exchangeCapacity = (input: {
   problems.done();
   const bases = charges.reduce((sum, { charge }) => sum + charge, 0);
   const capacity = bases + read.acidity;
-  if (capacity === 0) fail("infeasible", "cations", "nothing but zeros", "a soil that holds some charge");
+  if (capacity === 0)
+    fail("infeasible", "cations", described("nothing but zeros"), "a soil that holds some charge");
   return {
     type: "exchange-capacity",
     version: 1,

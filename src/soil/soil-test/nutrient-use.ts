@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -88,7 +89,8 @@ const ratioOf = (record: {
   readonly perNitrogen?: unknown;
 }): number => {
   if (record.perNitrogen !== undefined) {
-    if (record.grass !== undefined) fail("conflict", "perNitrogen", "both", "a grass or a ratio, not both");
+    if (record.grass !== undefined)
+      fail("conflict", "perNitrogen", described("both"), "a grass or a ratio, not both");
     return expectNumber(record.perNitrogen, "perNitrogen", { min: 0, max: 2 });
   }
   const grass = expectOneOf(record.grass, grasses, "grass");

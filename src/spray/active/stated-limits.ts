@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -127,7 +128,10 @@ const textOf = (input: unknown, path: string, expected: string): string => {
   if (typeof input !== "string" || input === "")
     return fail(input === undefined || input === "" ? "missing" : "type", path, input, expected);
   return input.length > longest
-    ? outOfRange(path, `a text of ${input.length} characters`, { max: longest, count: "characters" })
+    ? outOfRange(path, described(`a text of ${input.length} characters`), {
+        max: longest,
+        count: "characters",
+      })
     : input;
 };
 

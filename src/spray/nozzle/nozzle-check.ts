@@ -1,4 +1,5 @@
 import { coefficientOfVariation, type Divisor, exceeds, mean } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -80,7 +81,12 @@ export const nozzleCheck = <S extends Carrier>(input: {
   const { values, rated, divisor, limits, flowOf } = boom;
   const middle = mean(values);
   if (middle === 0)
-    outOfRange("catches", "nothing caught", { above: 0 }, "catches whose mean is {}: a boom that sprays");
+    outOfRange(
+      "catches",
+      described("nothing caught"),
+      { above: 0 },
+      "catches whose mean is {}: a boom that sprays",
+    );
   const meanFlow = flowOf(middle);
   const ratedFlow = rated && numberIn(rated, meanFlow.unit);
   const deviations = values.map((value) =>

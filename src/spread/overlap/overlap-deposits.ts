@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, expectNumber, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "../pattern/profile.js";
@@ -39,7 +40,12 @@ export const expectPositions = (input: unknown): Positions => {
 /** The spacing of a pattern with equal spacing, or throws. */
 export const equalSpacing = (pattern: SpreadPattern): number =>
   pattern.spacing ??
-  fail("conflict", "positions", "pans", "a number of strips, because the pans are not evenly spaced");
+  fail(
+    "conflict",
+    "positions",
+    described("pans"),
+    "a number of strips, because the pans are not evenly spaced",
+  );
 
 /** Twice the place of the first pan, in pans, for driving back and forth. */
 export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): number | undefined => {
@@ -51,7 +57,7 @@ export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): numbe
     : fail(
         "conflict",
         "positions",
-        "pans",
+        described("pans"),
         "a number of strips, because the line of travel runs neither through a pan nor half-way between two",
       );
 };

@@ -1,5 +1,6 @@
 import { expectFloat64Array } from "../../numeric/house.js";
 import type { Divisor } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 
 /**
@@ -164,12 +165,17 @@ export const swathCvPercent = (input: {
     fail(
       "conflict",
       "outPercent",
-      `${out.length} places`,
+      described(`${out.length} places`),
       `as many as swathsM has, which is ${swathsM.length}`,
     );
   }
   if (out === catches || out === swathsM) {
-    fail("conflict", "outPercent", "one of the inputs", "a separate list: no memory shared with inputs");
+    fail(
+      "conflict",
+      "outPercent",
+      described("one of the inputs"),
+      "a separate list: no memory shared with inputs",
+    );
   }
   const mirror = backAndForth ? mirrorOf(input.firstPanM, spacing) : undefined;
   const total = checkedTotal(catches, "depositsKgPerM2");

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -165,7 +166,8 @@ const weighings = (catches: unknown): readonly (readonly number[])[] => {
   const first = runs[0]?.length;
   runs.forEach((run, i) => {
     const count = run.length;
-    if (count !== first) fail("conflict", `catches[${i}]`, `${count} catches`, `${first}, as in catches[0]`);
+    if (count !== first)
+      fail("conflict", `catches[${i}]`, described(`${count} catches`), `${first}, as in catches[0]`);
   });
   return runs;
 };
@@ -173,7 +175,12 @@ const weighings = (catches: unknown): readonly (readonly number[])[] => {
 const catchesOf = (list: unknown, path: string): readonly number[] => {
   if (!Array.isArray(list)) return fail("type", path, list, "a list of catches");
   if (list.length < fewestPans) {
-    fail("missing", path, `${list.length} catches`, `${fewestPans} pans or more: fewer show no pattern`);
+    fail(
+      "missing",
+      path,
+      described(`${list.length} catches`),
+      `${fewestPans} pans or more: fewer show no pattern`,
+    );
   }
   return eachOf(list, path, (one, i) =>
     one === undefined || one === null
@@ -221,7 +228,7 @@ const places = (input: unknown, count: number | undefined): Places => {
 const listed = (input: unknown, count: number | undefined): Places => {
   if (!Array.isArray(input)) return fail("type", "pans.offsets", input, "a list of lengths");
   if (count !== undefined && input.length !== count) {
-    fail("conflict", "pans.offsets", `${input.length} offsets`, `${count}, one for each catch`);
+    fail("conflict", "pans.offsets", described(`${input.length} offsets`), `${count}, one for each catch`);
   }
   const lengths = eachOf(input, "pans.offsets", (one, i) => anyLength(one, `pans.offsets[${i}]`));
   const offsetUnit = lengths[0]?.unit ?? fail("missing", "pans.offsets", input, "a list of lengths");

@@ -9,7 +9,7 @@ import {
   seriesDay,
 } from "../../calendar/index.js";
 import { type GrassSeason, growthPotential } from "../../interval/index.js";
-import { counted } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -89,7 +89,7 @@ export const growthAt = (input: unknown): GrowthFrom => {
       fail(
         "missing",
         "growth",
-        `no temperatures on ${counted(missing.length, "day")}, the first on ${missing[0]}`,
+        described(`no temperatures on ${counted(missing.length, "day")}, the first on ${missing[0]}`),
         'observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones',
       );
     }

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, fail, outOfRange, shown } from "../../quantity/index.js";
 import { type Length, lengthAt, wholeAt } from "../read.js";
 
@@ -102,7 +103,7 @@ export const cellsToCover = (covered: ArrayLike<number>, columns: number): Float
 const someCovered = (cells: ArrayLike<number>, path: string): ArrayLike<number> =>
   Array.prototype.includes.call(cells, 1)
     ? cells
-    : outOfRange(path, "no cell that is covered", { min: 1 }, "cells that are covered, {}");
+    : outOfRange(path, described("no cell that is covered"), { min: 1 }, "cells that are covered, {}");
 
 const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   if (input === undefined) return fail("missing", path, input, "one figure a cell, 1 or 0");
@@ -111,7 +112,11 @@ const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   }
   const cells = input as ArrayLike<unknown>;
   if (!(cells.length > 0 && cells.length <= mostCells)) {
-    return outOfRange(path, `${shown(cells.length)} cells`, { min: 1, max: mostCells, count: "cells" });
+    return outOfRange(path, described(`${shown(cells.length)} cells`), {
+      min: 1,
+      max: mostCells,
+      count: "cells",
+    });
   }
   for (let i = 0; i < cells.length; i++) {
     if (cells[i] !== 0 && cells[i] !== 1)

@@ -1,4 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -196,7 +197,12 @@ export const plantingDateForCover = (
   const days = growth(after(when.earliest, 1), when.count);
   const needed = curve.wayTo(cover / 100);
   if (needed === Infinity) {
-    fail("infeasible", "cover", `${cover} %`, "less than 100 %: plants at random places never reach it");
+    fail(
+      "infeasible",
+      "cover",
+      described(`${cover} %`),
+      "less than 100 %: plants at random places never reach it",
+    );
   }
   const latest = (perDay: number): CivilDate | null => {
     // What is covered on the day of planting has no need to root and spread.

@@ -1,4 +1,5 @@
 import { accurateSum, roundTo } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -78,7 +79,7 @@ export const seedLabel = (input: {
   if (pure > 100 * (1 + 1e-9)) {
     outOfRange(
       "components",
-      `purities of ${roundTo(pure, 0.01)} % in all`,
+      described(`purities of ${roundTo(pure, 0.01)} % in all`),
       { max: 100, unit: "%" },
       "{} in all",
     );

@@ -1,4 +1,5 @@
 import { accurateSum } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -116,7 +117,7 @@ export const seedMixture = (input: {
   const shares = parts.map(({ share }) => share);
   const sum = total(shares);
   if (sum > 100 * (1 + 1e-9))
-    outOfRange("components", `${shown(sum)} % in all`, { max: 100, unit: "%" }, "{} in all");
+    outOfRange("components", described(`${shown(sum)} % in all`), { max: 100, unit: "%" }, "{} in all");
   return mixtureFrom(parts, shares);
 };
 
@@ -152,7 +153,12 @@ export const seedMixtureByCount = (input: {
   const parts = partsOf(input, "byCount");
   const sum = total(parts.map(({ share }) => share));
   if (Math.abs(sum - 100) > 0.5)
-    outOfRange("components", `${shown(sum)} % in all`, { min: 100, max: 100, unit: "%" }, "{} in all");
+    outOfRange(
+      "components",
+      described(`${shown(sum)} % in all`),
+      { min: 100, max: 100, unit: "%" },
+      "{} in all",
+    );
   const unit = (parts[0] as Part).perMass.unit as "count/lb";
   return mixtureFrom(
     parts,

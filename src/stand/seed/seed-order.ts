@@ -1,4 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { allOf, expectAmount, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { type Area, areaAt, given, isMetric, optional } from "../read.js";
 import { type LotOrShare, livePercentOf } from "./pure-live-seed.js";
@@ -81,5 +82,5 @@ const percentFor = (rate: unknown, lot: unknown): number => {
   if (isLive(rate)) return livePercentOf(lot, "lot");
   return lot === undefined
     ? 100
-    : fail("conflict", "lot", "a lot with a rate of seed", "no lot, or a rate of pure live seed");
+    : fail("conflict", "lot", described("a lot with a rate of seed"), "no lot, or a rate of pure live seed");
 };

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectAmount,
@@ -159,5 +160,5 @@ const lotPercent = (rate: unknown, lot: unknown): number => {
   if (!live) return livePercentOf(lot, "lot");
   return lot === undefined
     ? 100
-    : fail("conflict", "lot", "a lot with a rate of pure live seed", "no lot, or a rate of seed");
+    : fail("conflict", "lot", described("a lot with a rate of pure live seed"), "no lot, or a rate of seed");
 };

@@ -1,4 +1,4 @@
-import { withoutUndefined } from "../../quantity/house.js";
+import { described, withoutUndefined } from "../../quantity/house.js";
 import {
   allOf,
   expectAmount,
@@ -106,7 +106,7 @@ export const expectMixProducts = (input: unknown): readonly MixProduct[] => {
   if (Array.isArray(input) && input.length > mostProducts)
     outOfRange(
       "products",
-      `${input.length} products`,
+      described(`${input.length} products`),
       { max: mostProducts, count: "products" },
       "{} in one tank",
     );

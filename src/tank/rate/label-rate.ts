@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { checks, expectFields, fail, numberIn, type Quantity, shown } from "../../quantity/index.js";
 
 import {
@@ -67,7 +68,7 @@ export const labelRate = (input: LabelRateInput): LabelRate => {
         : expectRate(input[name], name),
     );
   if (single && (input.min !== undefined || input.max !== undefined)) {
-    problems.run(() => fail("conflict", "rate", "rate and a range", "one of them"));
+    problems.run(() => fail("conflict", "rate", described("rate and a range"), "one of them"));
   }
   const min = read(single ? "rate" : "min");
   const max = single ? min : read("max");

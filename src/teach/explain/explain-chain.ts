@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -82,7 +83,8 @@ const waits = (
 /** Only the last step has the unit that was asked for. */
 const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly Derivation[] => {
   const list = expectList(steps, "steps", "step");
-  if (list.length > mostSteps) return outOfRange("steps", `${list.length} steps`, { max: mostSteps });
+  if (list.length > mostSteps)
+    return outOfRange("steps", described(`${list.length} steps`), { max: mostSteps });
   const problems = checks();
   const done: (Derivation | undefined)[] = [];
   list.forEach((step, n) => {

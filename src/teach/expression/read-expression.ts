@@ -1,4 +1,4 @@
-import { hasOwn } from "../../quantity/house.js";
+import { described, hasOwn } from "../../quantity/house.js";
 import { fail, outOfRange } from "../../quantity/index.js";
 import { type Expression, type FunctionName, functionTable } from "./expression.js";
 
@@ -100,7 +100,10 @@ class Reading {
 export const readEquation = (text: string): Equation => {
   if (typeof text !== "string") return fail("type", "equation", text, "a text, such as R = 100 * T / p");
   if (text.length > longestEquation)
-    return outOfRange("equation", `${text.length} signs`, { max: longestEquation, count: "characters" });
+    return outOfRange("equation", described(`${text.length} signs`), {
+      max: longestEquation,
+      count: "characters",
+    });
   const [symbol = "", right = "", ...more] = text.split("=");
   if (right === "" || more.length > 0) return fail("text", "equation", text, "a symbol = an expression");
   return { symbol: symbol.trim(), tree: new Reading(right).whole() };

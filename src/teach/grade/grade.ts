@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, fail, outOfRange, quantityFrom, toldBy } from "../../quantity/index.js";
 import type { NameOfMistake } from "../topics/mistakes.js";
 import type { QuizMistake, QuizProblem } from "../topics/quiz-problem.js";
@@ -171,7 +172,10 @@ export const grade = (problem: QuizProblem, answer: string): QuizGrade => {
       if (typeof answer !== "string") return fail("type", "answer", answer, "a text");
       return answer.length <= longestText
         ? answer
-        : outOfRange("answer", `${answer.length} characters`, { max: longestText, count: "characters" });
+        : outOfRange("answer", described(`${answer.length} characters`), {
+            max: longestText,
+            count: "characters",
+          });
     },
   });
   const read = readAnswer(text, quiz);

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -30,7 +31,8 @@ const chosenTopics = (input: unknown, level: unknown): readonly Topic[] => {
     return topics.filter(({ levels }) => wanted === undefined || levels.includes(wanted));
   }
   const named = expectList(input, "topics", "topic");
-  if (named.length > mostProblems) outOfRange("topics", `${named.length} topics`, { max: mostProblems });
+  if (named.length > mostProblems)
+    outOfRange("topics", described(`${named.length} topics`), { max: mostProblems });
   const read = named.map((each, i) => topicAt(each, `topics[${i}]`));
   read.forEach((topic, i) => {
     if (read.indexOf(topic) !== i) fail("duplicate", `topics[${i}]`, topic.id, "each topic once");

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -39,7 +40,7 @@ const textAt = (input: unknown, path: string): string => {
   const text = expectText(input, path, "a text");
   return text.length <= longest
     ? printable(text, path)
-    : outOfRange(path, `${text.length} characters`, { max: longest, count: "characters" });
+    : outOfRange(path, described(`${text.length} characters`), { max: longest, count: "characters" });
 };
 
 const unitSystems = ["US", "metric"] as const;
@@ -108,7 +109,7 @@ const eachAt = (
   read: (item: unknown, path: string) => unknown,
 ): void => {
   const list = Array.isArray(input) && input.length === 0 ? [] : expectList(input, path, "item");
-  if (list.length > most) outOfRange(path, `${list.length} items`, { max: most });
+  if (list.length > most) outOfRange(path, described(`${list.length} items`), { max: most });
   list.forEach((item, i) => void read(item, `${path}[${i}]`));
 };
 

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { allOf, expectFields, expectFlag, expectText, outOfRange } from "../../quantity/index.js";
 import { printable } from "../topics/printable.js";
 
@@ -22,7 +23,7 @@ export const sheetOptions = (input: unknown, seed: number): Required<SheetOption
       const title = expectText(fields.title, "options.title", "a heading");
       return title.length <= longestTitle
         ? printable(title, "options.title")
-        : outOfRange("options.title", `${title.length} characters`, {
+        : outOfRange("options.title", described(`${title.length} characters`), {
             max: longestTitle,
             count: "characters",
           });

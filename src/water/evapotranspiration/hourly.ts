@@ -1,6 +1,7 @@
 import { declinationOn } from "../../calendar/house.js";
 import type { Instant } from "../../calendar/index.js";
 import { exceeds, roundTo } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   expectQuantity,
   type Finding,
@@ -212,7 +213,7 @@ const notAboveAtmosphere = (rs: number, ra: number, hours: number): void => {
   if (rs > ra + 0.05 * hours)
     outOfRange(
       "solar",
-      `${rs.toFixed(3)} MJ/m2`,
+      described(`${rs.toFixed(3)} MJ/m2`),
       { max: roundTo(ra, 0.001), unit: "MJ/m2" },
       "{}, what there is at the top of the atmosphere in the period",
     );

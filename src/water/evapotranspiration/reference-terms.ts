@@ -1,5 +1,6 @@
 import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { type Finding, fail } from "../../quantity/index.js";
 import {
   type Angle,
@@ -156,7 +157,7 @@ const sunOf = (day: DayNumbers) => {
     fail(
       "infeasible",
       "latitude",
-      `${((phi * 180) / Math.PI).toFixed(1)} deg`,
+      described(`${((phi * 180) / Math.PI).toFixed(1)} deg`),
       "a day on which the sun rises: without it the cloudiness is not known",
     );
   }
@@ -181,7 +182,7 @@ const vaporOf = ({ moisture, tMin, tMax, elevation }: DayNumbers): number => {
     ? fail(
         "conflict",
         "moisture",
-        `${ea.toFixed(3)} kPa`,
+        described(`${ea.toFixed(3)} kPa`),
         `not more vapor than saturates the air at max, ${saturation(tMax).toFixed(3)} kPa`,
       )
     : ea;

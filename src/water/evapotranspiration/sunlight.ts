@@ -1,4 +1,5 @@
 import { exceeds, roundTo } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { expectQuantity, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Irradiance,
@@ -60,7 +61,7 @@ export const readSunlight: Read<SunlightRead> = (input, path) => {
   if (given.length !== 1)
     fail(given.length === 0 ? "missing" : "conflict", path, given.join(", ") || "nothing", what);
   if (light.sunshine === undefined && (light.a ?? light.b) !== undefined)
-    fail("conflict", path, "a or b", "Angstrom's coefficients with sunshine only");
+    fail("conflict", path, described("a or b"), "Angstrom's coefficients with sunshine only");
   return light;
 };
 

@@ -1,4 +1,5 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type DailyDepths, dailyDepths } from "../daily-depths.js";
 import { depth, depthOrNone, type Length, optional, percent, type Read, readRecord, word } from "../read.js";
@@ -48,7 +49,7 @@ export const daysOf = (
     return fail(
       "missing",
       path,
-      `days from ${series.start}`,
+      described(`days from ${series.start}`),
       `every day from ${start} to ${end}, as use has them`,
     );
   }
@@ -67,7 +68,7 @@ export const filled = (
     : fail(
         "missing",
         `${path}.values[${gap}]`,
-        `null on day ${gap + 1}`,
+        described(`null on day ${gap + 1}`),
         `a figure for every day of the season${next}`,
       );
 };

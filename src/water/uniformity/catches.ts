@@ -1,4 +1,5 @@
 import { accurateSum, expectReadings } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { fail, outOfRange, type Quantity } from "../../quantity/index.js";
 
 /** What cans caught: depths, or volumes where all cans have one opening. */
@@ -35,7 +36,8 @@ export const readCatches =
     });
     const sorted = Float64Array.from(list, (q) => q.value).sort();
     const mean = accurateSum(sorted) / sorted.length;
-    if (!(mean > 0)) outOfRange(path, "cans that are all empty", { min: 1 }, "cans with water in them, {}");
+    if (!(mean > 0))
+      outOfRange(path, described("cans that are all empty"), { min: 1 }, "cans with water in them, {}");
     return { sorted: Array.from(sorted), mean, unit: first.unit };
   };
 

@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -157,7 +158,7 @@ export const inversionReading = (input: {
     fail(
       "conflict",
       "upper.height",
-      `${upper.meters} m`,
+      described(`${upper.meters} m`),
       `more than lower.height, which is ${lower.meters} m`,
     );
   }

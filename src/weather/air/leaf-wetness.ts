@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -116,7 +117,7 @@ export const leafWetness = (input: {
       fail(
         "conflict",
         `${path}.values`,
-        `${column.length} hours`,
+        described(`${column.length} hours`),
         `as many as humidity has, which is ${humidity.length}`,
       );
     }

@@ -7,6 +7,7 @@ import {
   monthDay,
   yearOf,
 } from "../../calendar/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -61,7 +62,8 @@ export const frostChance = (input: {
     return fail(code, "dates.winters", winters, "a list of winters, as frostDates makes it");
   }
   const known = knownOf(readWinters(winters), side === "after" ? "last" : "first");
-  if (known.length === 0) return fail("missing", "dates.winters", "no winter that is known", "at least one");
+  if (known.length === 0)
+    return fail("missing", "dates.winters", described("no winter that is known"), "at least one");
   const beyond = known.filter(({ winter, day }) => {
     if (day === null) return false;
     const asked = daysFrom(winter.from, date);

@@ -7,7 +7,7 @@ import {
   daysBetween,
   seriesEnd,
 } from "../../calendar/index.js";
-import { dimensionNoun } from "../../quantity/house.js";
+import { described, dimensionNoun } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -118,7 +118,7 @@ const span = (list: readonly DailySeries[]): readonly [CivilDate, number] => {
   const start = starts[0] as CivilDate;
   const days = daysBetween(start, ends[ends.length - 1] as CivilDate) + 1;
   return days > longest
-    ? outOfRange("observed", `${days} days`, { max: longest, count: "days" }, "{} in all")
+    ? outOfRange("observed", described(`${days} days`), { max: longest, count: "days" }, "{} in all")
     : [start, days];
 };
 

@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -68,7 +69,8 @@ export const dailyLightIntegral = (input: {
     if (reading === null) missing += 1;
     else sum += expectNumber(reading, `ppfdMicromol[${i}]`, { min: 0, max: 4000 });
   });
-  if (missing === readings.length) fail("missing", "ppfdMicromol", "no reading", "at least one reading");
+  if (missing === readings.length)
+    fail("missing", "ppfdMicromol", described("no reading"), "at least one reading");
   return {
     type: "daily-light",
     version: 1,
