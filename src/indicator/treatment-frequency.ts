@@ -67,7 +67,7 @@ const countOf = (input: unknown, path: string, whole: number): Counted => {
       `${path}.treated`,
       fields.treated,
       { max: whole, unit: "m2" },
-      "{}, the whole area: state a second treatment apart",
+      "{}, the whole area: state a second treatment separately",
     );
   }
   // Both rates are of one dimension by now; the unit of one serves both.

@@ -34,7 +34,7 @@ export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
   {
     code: "caution/protective-equipment",
     when: "concentrate",
-    text: "Pouring concentrate is the most exposed moment of the job: wear what each label names for mixers and loaders, gloves and eye protection at the least, and open and pour below eye level.",
+    text: "Pouring concentrate is the most exposed moment of the job: wear what each label requires for mixers and loaders, at least gloves and eye protection, and open and pour below eye level.",
     source: "common practice, no source",
   },
   {
@@ -55,7 +55,7 @@ export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
   {
     code: "caution/stay-at-fill",
     when: "fill",
-    text: "Never leave a tank that is being filled. Fill away from wells, drains and water bodies, where a spill can be held.",
+    text: "Never leave a tank that is being filled. Fill away from wells, drains and water bodies, where a spill can be contained.",
     source: "common practice, no source",
   },
   {
@@ -89,7 +89,7 @@ export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
   {
     code: "caution/pollinators",
     when: "always",
-    text: "Bees and other pollinators feed on clover, dandelion and other weeds in flower. Before an insecticide mow the flowers off; where the label says not to mow before treatment, mow afterward. Do not let spray drift onto anything in bloom, and do not put clippings of treated turf where the label says they must not go. The label says when bees may not be exposed at all.",
+    text: "Bees and other pollinators feed on clover, dandelion and other weeds in flower. Before an insecticide, mow off the flowers; where the label says not to mow before treatment, mow afterward. Do not let spray drift onto anything in bloom, and do not put clippings of treated turf where the label says they must not go. The label says when bees may not be exposed at all.",
     source: {
       title:
         "Pollinator Protection in Turfgrass (after Best Management Practices for Turf Care and Pollinator Conservation)",

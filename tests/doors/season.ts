@@ -172,7 +172,7 @@ export const office: readonly FirstThing[] = [
           },
         ],
       }),
-    ["10000 m2 or less", "second treatment apart"],
+    ["10000 m2 or less", "second treatment separately"],
     () =>
       all.treatmentFrequency?.({
         area: q(1, "ha"),

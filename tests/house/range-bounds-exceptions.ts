@@ -12,7 +12,7 @@ export const withoutBounds: readonly (readonly [expected: RegExp, why: string])[
   [/^an interval in which something decays$/, leavesNumbers],
   [/^an interval that goes into the degree-days/, leavesNumbers],
   [/that can be compared with that of water$|that the measured one can be compared with$/, leavesNumbers],
-  [/^a density that is no trace of the one before$/, leavesNumbers],
+  [/^a density not vanishingly small beside the one before$/, leavesNumbers],
   [/^a cover that a patch of some width makes$/, leavesNumbers],
   [/^a share that gets it down in 60 cuts$/, leavesNumbers],
   [/^an index that leaves some nitrogen to come$/, "It depends on the insoluble share beside it."],

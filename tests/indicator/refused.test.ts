@@ -173,7 +173,7 @@ describe("treatments counted as full rates", () => {
         season({ treated: acre(10.01) }),
         "range",
         "treatments[1].treated",
-        /the whole area: state a second treatment apart.*"unit":"m2"/,
+        /the whole area: state a second treatment separately.*"unit":"m2"/,
       ],
       [
         season({ rate: pint(40_001) }),

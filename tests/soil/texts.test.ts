@@ -92,7 +92,7 @@ const told: readonly (readonly [name: string, found: () => readonly Finding[], t
       [
         "water/no-buffer-left",
         "caution",
-        "Next to no alkalinity is left: a little more acid then drops the pH far.",
+        "Almost no alkalinity is left: a little more acid then drops the pH sharply.",
       ],
     ],
   ],

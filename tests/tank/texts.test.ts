@@ -30,14 +30,14 @@ const rows: readonly (readonly [
     "a load that is less than a tenth of the tank",
     () => tankLoads({ ...job(5.1), loadSplit: "full then partial" }).findings,
     [
-      "load/small-last: Load 2 is only 1 gal, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads are 25.5 gal each.",
+      "load/small-last: Load 2 is only 1 gal, less than a tenth of the tank: few tanks can agitate that little, and it is hard to measure for. Even loads are 25.5 gal each.",
     ],
   ],
   [
     "a job that is less than a tenth of the tank",
     () => tankLoads(job(0.2)).findings,
     [
-      "load/small: The whole job takes 2 gal, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Use a smaller sprayer.",
+      "load/small: The whole job takes 2 gal, less than a tenth of the tank: few tanks can agitate that little, and it is hard to measure for. Use a smaller sprayer.",
     ],
   ],
   [

@@ -71,11 +71,11 @@ const told: readonly (readonly [
     "few cans that do not divide by four, one of them dry",
     () => cans([0.2, 0.2, 0.2, 0.2, 0]),
     [
-      ["water/few-cans", "caution", "5 cans say little of a zone: use at least 20, better 24."],
+      ["water/few-cans", "caution", "5 cans say little about a zone: use at least 20, preferably 24."],
       [
         "water/cans-not-in-quarters",
         "note",
-        "5 cans do not divide by four: the lower quarter is of the nearest number of cans, or as asked.",
+        "5 cans do not divide by four: the lower quarter takes the nearest whole number of cans, or what was asked for.",
       ],
       [
         "water/empty-can",
@@ -88,7 +88,7 @@ const told: readonly (readonly [
   [
     "nineteen cans",
     () => cans(Array.from({ length: 19 }, () => 0.2)).slice(0, 1),
-    [["water/few-cans", "caution", "19 cans say little of a zone: use at least 20, better 24."]],
+    [["water/few-cans", "caution", "19 cans say little about a zone: use at least 20, preferably 24."]],
   ],
   [
     "heads that do not match",
@@ -97,7 +97,7 @@ const told: readonly (readonly [
       [
         "water/unmatched-heads",
         "caution",
-        "The wettest head puts down 2.00 times as much as the driest: change nozzles, or water them as zones of their own.",
+        "The wettest head puts down 2.00 times as much as the driest: change nozzles, or put them on separate zones.",
       ],
     ],
   ],
@@ -113,7 +113,7 @@ const told: readonly (readonly [
       [
         "water/fast-in-pipe",
         "caution",
-        "Water runs at 6.1 ft/s: above 5 ft/s valves that close hammer the pipe.",
+        "Water runs at 6.1 ft/s: above 5 ft/s, closing valves cause water hammer.",
       ],
     ],
   ],
@@ -124,7 +124,7 @@ const told: readonly (readonly [
       [
         "water/pressure-too-low",
         "warning",
-        "30.0 psi are left at the head, and it works at 40.0: fewer heads at a time, or larger pipe.",
+        "30.0 psi is left at the head, which works at 40.0: run fewer heads at a time, or use larger pipe.",
       ],
     ],
   ],
@@ -147,7 +147,7 @@ const told: readonly (readonly [
       [
         "water/short-soak",
         "caution",
-        "The soak of 20 min is shorter than the 40 min in which the standing water goes in.",
+        "The soak of 20 min is shorter than the 40 min that the standing water takes to soak in.",
       ],
     ],
   ],
@@ -192,7 +192,7 @@ const told: readonly (readonly [
       [
         "water/water-too-soon",
         "warning",
-        "0.5 in of water came before 2026-06-03T11:00-05:00, while the leaf had to stay dry. Read the label on what to do.",
+        "0.5 in of water came before 2026-06-03T11:00-05:00, while the leaf had to stay dry. Read the label for what to do.",
       ],
     ],
   ],
@@ -203,7 +203,7 @@ const told: readonly (readonly [
       [
         "water/too-much-water",
         "warning",
-        "1.5 in of water came, and the label states 1 in at most: it may have moved below the roots, or off the site.",
+        "1.5 in of water came, and the label states 1 in at most: product may have moved below the roots, or off the site.",
       ],
     ],
   ],

@@ -30,7 +30,7 @@ const winters = (frost: string) => {
   }).findings;
 };
 
-const emergency = "Water, shade, rest and someone who watches the crew; heat stroke is an emergency.";
+const emergency = "Water, shade, rest and someone to watch the crew; heat stroke is an emergency.";
 const told: readonly (readonly [
   name: string,
   found: () => readonly Finding[],
@@ -167,7 +167,7 @@ const told: readonly (readonly [
       [
         "leaf-wetness/estimated",
         "note",
-        "Leaf wetness is estimated from humid air. A bound of your own site, found with a sensor on the turf, is better.",
+        "Leaf wetness is estimated from humid air. A threshold for your own site, found with a sensor on the turf, is better.",
       ],
     ],
   ],
@@ -178,7 +178,7 @@ const told: readonly (readonly [
       [
         "frost/few-winters",
         "caution",
-        "2 winters: a chance of 10 or 90 % rests on few of them. Normals are made of 30 years.",
+        "2 winters: a chance of 10 or 90 % rests on very few of them. Climate normals take 30 years.",
       ],
     ],
   ],

@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { expectFields, fail, outOfRange } from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
 import { type DegreeDayMethod, type HeatRule, meanAbove, type UpperCutoff } from "./degree-day-method.js";
@@ -182,7 +182,7 @@ const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown)
   for (const [name, array] of Object.entries(arrays)) {
     const days = expectFloat64Array(array, name).length;
     if (days !== length)
-      fail("conflict", name, described(`${days} days`), `as many days as maxC has, which is ${length}`);
+      fail("conflict", name, described(counted(days, "day")), `as many days as maxC has, which is ${length}`);
   }
 };
 

@@ -89,7 +89,7 @@ export const interimRestrictedEntryHours = (categories: EntryCategories): 4 | 12
 
 /** What the interim rule leaves open, whatever the categories are. */
 const limitsOfInterim: readonly string[] = [
-  "The interim rule is for farms, nurseries and sod farms, not for parks, landscaping and lawns kept for their looks (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.",
+  "The interim rule is for farms, nurseries and sod farms, not for parks, landscaping and lawns kept for their looks (40 CFR 170.303 (b)(2)): there the label's own words on entry apply.",
   "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (US EPA, label review training; category I from memory).",
 ];
 
@@ -186,7 +186,7 @@ const statedOn = (input: unknown, path: string): Stated => {
   return {
     reasons: interimReasons(actives, product, `${path}.actives`),
     conditions,
-    notChecked: [`${product}: what its label states; its figure comes before the interim rule.`],
+    notChecked: [`${product}: its label. A figure on the label overrides the interim rule.`],
     interim: true,
   };
 };

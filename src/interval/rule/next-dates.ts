@@ -126,7 +126,7 @@ export const nextDates = (input: {
         severity: "caution",
         path: latest.path,
         params: { reapplyBy, earliest, days: daysBetween(reapplyBy, earliest) },
-        text: `The last application lasts to ${reapplyBy} (${source}); the next comes on ${earliest} at the earliest.`,
+        text: `The last application lasts until ${reapplyBy} (${source}); the earliest date for the next is ${earliest}.`,
         source,
       });
     }

@@ -122,7 +122,7 @@ const dryness = ({ deltaT: bounds }: SprayRules, { weather, hour }: At): Said =>
     }),
   );
   return band === undefined
-    ? missed("Delta T: not in the record, or its formula does not reach so far.")
+    ? missed("Delta T: not in the record, or outside the range of its formula.")
     : compare("deltaT", band, bounds);
 };
 
@@ -207,14 +207,14 @@ const sunlight = ({ inversion: stated }: SprayRules, { weather, sun, hour }: At)
       ? objects({
           code: "spray/inversion-morning",
           params: { sunrise: day.sunrise, hours: afterSunrise },
-          text: `Before ${counted(afterSunrise, "hour")} after sunrise, when an inversion may still be in place.`,
+          text: `Earlier than ${counted(afterSunrise, "hour")} after sunrise: an inversion may still be in place.`,
         })
       : nothing,
     late
       ? objects({
           code: "spray/inversion-evening",
           params: { sunset: day.sunset, hours: beforeSunset },
-          text: `Later than ${counted(beforeSunset, "hour")} before sunset, when an inversion may form.`,
+          text: `Later than ${counted(beforeSunset, "hour")} before sunset: an inversion may form.`,
         })
       : nothing,
   ]);

@@ -38,7 +38,7 @@ export const windFor = (
   if (figure === undefined) return { why: "not in the record" };
   const from = at.weather[name]?.height;
   if (from === undefined) {
-    return { why: `the record does not state its height: give ${name}.height, mostly 10 m` };
+    return { why: `the record does not state its height: give ${name}.height, usually 10 m` };
   }
   const to = meant ?? at.windHeight;
   if (to === undefined) {

@@ -84,7 +84,9 @@ export const sprayWindow = (input: {
     runs: runsOf(hours),
     checked: stated,
     assumed: windHeight
-      ? [`Rules on wind that state no height mean ${windHeight.value} ${windHeight.unit} above the ground.`]
+      ? [
+          `Wind rules with no stated height are taken at ${windHeight.value} ${windHeight.unit} above the ground.`,
+        ]
       : [],
     notChecked: [
       ...ruleParts.filter((part) => !stated.includes(part)).map((part) => `${part}: no rule states it.`),

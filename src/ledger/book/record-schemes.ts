@@ -74,8 +74,8 @@ export const usRestrictedUseRecord: RecordScheme = /* @__PURE__ */ frozen({
     { what: "number of the certificate", fields: [["certificate"]] },
   ],
   notHeld: [
-    "Spot applications of less than a tenth of an acre in one day, which need less on record.",
-    "That the record is made within 14 days and kept for two years (Iowa State University Extension on the amendment of 1995).",
+    "Spot applications of less than a tenth of an acre in one day, for which less is recorded.",
+    "The deadlines: recorded within 14 days and kept for two years (Iowa State University Extension on the amendment of 1995).",
   ],
 });
 
@@ -103,7 +103,7 @@ export const usWorkerProtectionRecord: RecordScheme = /* @__PURE__ */ frozen({
   ],
   notHeld: [
     "The safety data sheet, and where both are displayed.",
-    "That both are displayed within 24 hours of the application, and until 30 days after the restricted-entry interval (Penn State Extension).",
+    "The time on display: within 24 hours of the application, and until 30 days after the restricted-entry interval (Penn State Extension).",
   ],
 });
 
@@ -133,7 +133,7 @@ export const euPlantProtectionRecord: RecordScheme = /* @__PURE__ */ frozen({
   ],
   notHeld: [
     "What Regulation (EU) 2023/564 also asks for from 2026 on: an electronic form that machines read, the code of the crop, the area by its coordinates or number, and the growth stage and the hour where the authorisation turns on them. Member states may have put it off, Germany to 2027.",
-    "That the record is kept for three years (from memory).",
+    "How long the record is kept: three years (from memory).",
   ],
 });
 

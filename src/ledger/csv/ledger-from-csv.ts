@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { checks, type Finding, fail, frozen, type Problem, RatewrightError } from "../../quantity/index.js";
 import { readCorrections } from "../book/ledger.js";
 import { frozenLedger } from "../book/own-ledger.js";
@@ -61,7 +61,7 @@ const entryOfLine = (
     fail(
       "text",
       `line ${line}`,
-      described(`${cells.length} cells`),
+      described(counted(cells.length, "cell")),
       `${columns.length} cells, as the head has`,
     );
   const entry = entryOf(cells, columns) as LedgerEntry;

@@ -78,7 +78,7 @@ export const readEntry = (
     conflict(
       "supplies",
       "supplies together with an analysis or contents",
-      "one of them, or they count twice",
+      "only one of them: both would count twice",
     );
   const ownProduct = (name: "amount" | "rate", of: unknown): void => {
     if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;

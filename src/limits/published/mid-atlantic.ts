@@ -32,7 +32,7 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
     "Enhanced-efficiency products, (b): a single application of at most 80 % of the annual rate that the University of Maryland recommends, and a release of at most 0.7 lb N/1000 ft2 a month.",
     "Rates that the state recommends where vegetation is established for the first time, (a)(2)(ii).",
     "Phosphorus by a soil test, for new or for repaired turf: the fertilizer has to be labeled for that purpose. Here the test and the state of the turf decide.",
-    "Subsection (a), phosphorus with it, begins with an exception for (b), enhanced-efficiency products: that it frees them of the limit on phosphorus is not taken here.",
+    "Subsection (a), phosphorus with it, begins with an exception for (b), enhanced-efficiency products: it is not assumed here that this frees them from the limit on phosphorus.",
   ],
 });
 

@@ -82,7 +82,7 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The age of the soil test, 18 months, comes from a regional summary; the subsection that may state it was not read.",
-    "That the fertilizer of the first season is labeled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
+    "The label of the first season's fertilizer, which has to call it a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
     "Nothing on hard surfaces; whether frozen ground is named was not read.",
   ],
 });
@@ -137,7 +137,7 @@ export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "A soil test that shows a lack of phosphorus, which also lifts the limit on it.",
-    "That the province may move the winter dates from year to year; whether they bind every kind of turf was not read.",
+    "The province may move the winter dates from year to year; whether they bind every kind of turf was not read.",
     "Distances to water.",
   ],
 });

@@ -79,7 +79,7 @@ export const marionCountyLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
   },
   notHeld: [
-    "That the starter application is made once.",
+    "The starter application is made only once.",
     "The code prints phosphorus for turf that is established and P2O5 for the starter; the state rule it goes back to is P2O5, and so it is held here.",
   ],
 });

@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { allOf, expectFields, expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -89,7 +89,7 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
     fail(
       "conflict",
       "materials",
-      described(`${materials.length} materials for ${nutrients.length} nutrients`),
+      described(`${counted(materials.length, "material")} for ${counted(nutrients.length, "nutrient")}`),
       expected,
     );
   }

@@ -36,7 +36,7 @@ export const missedLimits = (
     const at = row.bound + (row.side === "least" ? -miss : miss);
     const got =
       row.kind === "slow share"
-        ? `${round(miss)} % of the batch in slow nitrogen too ${row.side === "least" ? "little" : "much"}`
+        ? `${round(miss)} % of the batch too ${row.side === "least" ? "little" : "much"} in slow nitrogen`
         : `${round(at)} ${what} in the batch that comes nearest, ${round(miss)} too ${row.side === "least" ? "little" : "much"}`;
     return [
       {
@@ -53,7 +53,7 @@ export const missedLimits = (
         {
           code: "infeasible",
           path: "limits",
-          got: "no batch that keeps to all limits to the last digit",
+          got: "no batch that meets every limit to the last digit",
           expected: "limits that leave some room",
         },
       ];

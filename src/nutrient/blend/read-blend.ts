@@ -85,7 +85,12 @@ const boundsOf = (
   const upper = materials.map(({ most }) => (most === undefined ? 1 : Math.min(1, share(most))));
   eachOf(lower, "materials", (low, i) =>
     low > (upper[i] as number)
-      ? fail("conflict", "least", materials[i]?.least, "at most the batch, and the most of this material")
+      ? fail(
+          "conflict",
+          "least",
+          materials[i]?.least,
+          "no more than the batch, and no more than the most of this material",
+        )
       : low,
   );
   if (filler) {

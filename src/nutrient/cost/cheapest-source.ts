@@ -130,7 +130,7 @@ const readOffers = <C extends string>(input: unknown): readonly Offer<C>[] => {
               "duplicate",
               "product.id",
               made.id,
-              `an id of its own: sources[${twin}] has another product under it`,
+              `a different id: sources[${twin}] has it for another product`,
             );
       },
       price: () => {

@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -97,7 +97,7 @@ export const stockTank = (input: {
   });
   if (salts.length !== targets.length) {
     const text = `as many salts as targets, which is ${targets.length}`;
-    fail("conflict", "salts", described(`${salts.length} salts`), text);
+    fail("conflict", "salts", described(counted(salts.length, "salt")), text);
   }
   const unit = targets[0]?.unit as string;
   const wanted = targets.map((target) => numberIn(target, unit));

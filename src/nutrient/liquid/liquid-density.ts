@@ -151,7 +151,7 @@ export const inventoryShrink = (
   const shrink = ((last - first.value) * 100) / last;
   return Number.isFinite(shrink)
     ? quantity(shrink, "% v/v")
-    : fail("range", "after", after, "a density that is no trace of the one before");
+    : fail("range", "after", after, "a density not vanishingly small beside the one before");
 };
 
 /**

@@ -61,7 +61,7 @@ export const readSteps = (input: readonly RateStep[]): ReadStep[] => {
           "duplicate",
           "product.id",
           product.id,
-          `an id of its own: steps[${other}] has another product under it`,
+          `a different id: steps[${other}] has it for another product`,
         ),
     });
     return step;

@@ -90,7 +90,7 @@ const readParts = (input: unknown): readonly { readonly product: Fertilizer; rea
               "duplicate",
               "product.id",
               product.id,
-              `an id of its own: parts[${other}] has another product under it`,
+              `a different id: parts[${other}] has it for another product`,
             );
       },
       percent: () =>
@@ -181,7 +181,7 @@ const readPair = (input: unknown): readonly [Fertilizer, Fertilizer] => {
   };
   const { first, second } = allOf({ first: () => read(0), second: () => read(1) });
   if (isOtherRecordOf(first, second)) {
-    const text = "an id of its own: products[0] has another product under it";
+    const text = "a different id: products[0] has it for another product";
     fail("duplicate", "products[1].id", second.id, text);
   }
   return [first, second];

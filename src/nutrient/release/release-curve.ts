@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { described, hasOwn } from "../../quantity/house.js";
+import { counted, described, hasOwn } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -178,7 +178,7 @@ export const releasedShares = (
   expectFloat64Array(equivalentDays, "equivalentDays");
   const out = expectFloat64Array(outShares ?? new Float64Array(equivalentDays.length), "outShares");
   if (out.length !== equivalentDays.length) {
-    fail("conflict", "outShares", described(`${out.length} days`), `${equivalentDays.length} days`);
+    fail("conflict", "outShares", described(counted(out.length, "day")), `${equivalentDays.length} days`);
   }
   if (bound !== "low" && bound !== "mid" && bound !== "high") {
     fail("type", "bound", bound, '"low", "mid" or "high"');

@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -174,7 +174,7 @@ export const accumulateEquivalentDaysC = (
       fail(
         "conflict",
         name,
-        described(`${array.length} days`),
+        described(counted(array.length, "day")),
         `as many days as maxC has, which is ${maxC.length}`,
       );
     }

@@ -216,7 +216,7 @@ export const foliarBurnRisk = (input: {
   if (!known && rank >= 0) {
     notChecked.unshift(
       source === "formaldehyde-urea solution"
-        ? "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2, and tells burn of this solution in 1 gal alone"
+        ? "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2, and reports burn of this solution for 1 gal only"
         : "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2",
     );
   }

@@ -57,7 +57,7 @@ export const searched = (
       return fail(
         "infeasible",
         "treatments",
-        described("rules, limits and days"),
+        described("none under these rules, limits and days"),
         "days that keep every interval; schedule(plan) places what it can and says what is late",
       );
     }

@@ -55,7 +55,7 @@ const entryConflicts = (entry: JobLogEntry, at: string): readonly Problem[] => {
   if (rate !== undefined && product === undefined)
     missing(`${at}.product`, "nothing", "the product of the rate");
   if (product !== undefined && nutrients !== undefined) {
-    const expected = "one of them, or they count twice";
+    const expected = "only one of them: both would count twice";
     found.push({ code: "conflict", path: at, got: "product and nutrients", expected });
   }
   if ([product, rate, nutrients, treatment].every((field) => field === undefined))
@@ -210,7 +210,7 @@ export const readBefore = (
   if (job.ledger === undefined) return readLog(job.log, around.visit, around.site, around.named, problems);
   if (job.log !== undefined)
     problems.run(() =>
-      fail("conflict", "ledger", described("log and ledger"), "one of them, or they count twice"),
+      fail("conflict", "ledger", described("log and ledger"), "only one of them: both would count twice"),
     );
   return readBook(job.ledger, around, problems);
 };

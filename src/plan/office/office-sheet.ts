@@ -122,7 +122,11 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
     day: dayText(order.date, metric),
     head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
     front: [
-      ...section("findings", "FINDINGS (an empty list is no approval)", findingTexts(order.findings, metric)),
+      ...section(
+        "findings",
+        "FINDINGS (an empty list is not an approval)",
+        findingTexts(order.findings, metric),
+      ),
       ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
       ...section("water", "RAIN AND IRRIGATION AFTERWARD", waterTexts(order, first)),
       ...accountSections(order.nutrients, first),

@@ -1,5 +1,5 @@
 import { civilDateAt } from "../../ledger/house.js";
-import { described, dimensionDue, hasOwn, unitInWords } from "../../quantity/house.js";
+import { counted, described, dimensionDue, hasOwn, unitInWords } from "../../quantity/house.js";
 import { expectFields, expectFlag, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
 import { expectPackageSize } from "../job/read-package.js";
@@ -186,6 +186,8 @@ const sprayShape = record({
   watering,
 });
 
+const inLoads = (list: readonly unknown[]): unknown => described(counted(list.length, "load"));
+
 /** A treatment that is sprayed, whose products have an amount for every load. */
 const wholeSpray: Shape<object> = (input, path) => {
   const order = sprayShape(input, path);
@@ -195,12 +197,7 @@ const wholeSpray: Shape<object> = (input, path) => {
   order.products.forEach((product, i) => {
     const at = `${path}.products[${i}]`;
     if (product.loads.length !== loads)
-      fail(
-        "conflict",
-        `${at}.loads`,
-        described(`${product.loads.length} loads`),
-        `${loads}, as the tank has`,
-      );
+      fail("conflict", `${at}.loads`, inLoads(product.loads), `${loads}, as the tank has`);
     const { dimension } = product.amount;
     const unlike = product.loads.findIndex((load) => load.amount.dimension !== dimension);
     if (unlike >= 0)
@@ -217,7 +214,7 @@ const wholeSpray: Shape<object> = (input, path) => {
       fail(
         "conflict",
         `${at}.packets.perLoad`,
-        described(`${product.packets.perLoad.length} loads`),
+        inLoads(product.packets.perLoad),
         `${loads}, as the tank has`,
       );
   });

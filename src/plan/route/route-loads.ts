@@ -193,6 +193,6 @@ const outOfReach = (
     "infeasible",
     `stops[${at}].canFill`,
     false,
-    `a place to fill on the way: from ${stops[stop]?.id} to the next one the stops take ${rounded.value} ${rounded.unit}; fill at one of them, or change the order of the stops`,
+    `a fill point on the way: from ${stops[stop]?.id} to the next one the stops take ${rounded.value} ${rounded.unit}; fill at one of them, or change the order of the stops`,
   );
 };

@@ -89,7 +89,7 @@ export const jarSection = (order: SprayOrder, number: number, first: FirstUnits)
             "Cap and shake well after each product. At the end cap the jar and invert it ten times.",
             "Let it stand 15 minutes, look, shake, look again.",
             `BAD, do not mix: ${jarFailures.map(({ sign }) => sign).join("; ")}.`,
-            "None of these: that is all it shows. It does not show whether the mix works or harms the turf.",
+            "None of these? That is all the jar shows. It does not show whether the mix works or harms the turf.",
             jarIntoLoad(order, first),
           ],
         },

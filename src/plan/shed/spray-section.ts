@@ -198,7 +198,7 @@ const beforePouring = (mixed: boolean): SheetBlock => ({
   kind: "list",
   mark: "!",
   items: [
-    "Before you pour: wear what each label names for mixing, gloves and eye protection at the least.",
+    "Before you pour: wear what each label requires for mixing, at least gloves and eye protection.",
     ...(mixed
       ? ["Jar test first (steps on the back). It does not replace the labels' tank-mix restrictions."]
       : []),

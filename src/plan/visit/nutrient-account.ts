@@ -230,9 +230,7 @@ const elsewhere = ({ log, site }: ReadJob): readonly string[] => {
   const strange = new Set(log.flatMap(({ parts = [] }) => parts.filter((part) => !site.parts.has(part))));
   return strange.size === 0
     ? []
-    : [
-        `What the ledger has on ${[...strange].sort().join(", ")}: the site of the job has no part of that name.`,
-      ];
+    : [`Ledger entries on ${[...strange].sort().join(", ")}: the site of the job has no part of that name.`];
 };
 
 /** The account of one part. */

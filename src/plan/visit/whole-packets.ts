@@ -81,7 +81,7 @@ const partOfPacket = (
       areaPerPacket: area.value,
       unit: area.unit,
     },
-    text: `${product.name}: ${shown.join(", ")}${parts.length > 3 ? " and others like it" : ""}. Packets go in whole and are never cut. One packet treats ${Number(area.value.toPrecision(4))} ${area.unit} at this rate: plan loads for a whole number of packets, or a product that is not in packets.`,
+    text: `${product.name}: ${shown.join(", ")}${parts.length > 3 ? " and others like it" : ""}. Packets go in whole and are never cut. One packet treats ${Number(area.value.toPrecision(4))} ${area.unit} at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.`,
     source: {
       title: "Water Soluble Packages",
       publisher: "Ontario Pesticide Education Program",

@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { checks, expectOneOf, fail, outOfRange, Quantity, quantity } from "../../quantity/index.js";
 import { type Area, areaOf, isMetricArea } from "../areas.js";
 import { type Length, lengthList, lengthOf } from "../lengths.js";
@@ -99,7 +99,12 @@ export const contourVolume = (pond: {
   const gaps = intervals as readonly Length[];
   const layers = list.length - 1;
   if (Array.isArray(record.interval) && gaps.length !== layers) {
-    fail("conflict", "interval", described(`${gaps.length} for ${layers} layers`), "one for each layer");
+    fail(
+      "conflict",
+      "interval",
+      described(`${gaps.length} for ${counted(layers, "layer")}`),
+      "one for each layer",
+    );
   }
   const metric = isMetricArea((list[0] as Area).unit);
   const size = list.map((area) => area.in(metric ? "m2" : "acre"));
@@ -124,7 +129,7 @@ const prismoidal = (areas: readonly number[], heights: readonly number[]): numbe
     fail(
       "conflict",
       "areas",
-      described(`${heights.length} layers`),
+      described(counted(heights.length, "layer")),
       "an even number of layers; or another rule: average end area, cone frustum",
     );
   }

@@ -32,7 +32,7 @@ export interface WaterDose<S extends string = string> {
 const cautions = (): readonly Caution[] => [
   {
     code: "label-first",
-    text: "The label is the law and overrides this figure: its greatest concentration, the part of the pond to treat at a time, and the waiting time for irrigation, fish and people.",
+    text: "The label is the law and overrides this figure: its maximum concentration, the part of the pond to treat at a time, and the waiting time for irrigation, fish and people.",
     source: "common practice, no source",
   },
   {

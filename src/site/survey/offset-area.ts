@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { checks, expectOneOf, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthList, lengthOf, unitSet } from "../lengths.js";
@@ -97,7 +97,7 @@ export const offsetArea = (offsets: Offsets): Area => {
     fail(
       "conflict",
       "spacing",
-      described(`${listed.length} spacings for ${widths.length} widths`),
+      described(`${counted(listed.length, "spacing")} for ${counted(widths.length, "width")}`),
       `${strips}, one for each strip`,
     );
   }

@@ -235,7 +235,7 @@ const splitFindings = ({ split }: LimePlan, { standing }: ReadAmendmentSite): Fi
           severity: "note",
           path: `${at}.most`,
           params: { applications: split.applications.length, most: split.most.value, unit: split.most.unit },
-          text: `The stated maximum of ${amountText(split.most)} divides the lime into ${split.applications.length} applications. Maxima for the surface of standing turf do not count lime that is mixed into bare soil before planting: leave it out where it is of that kind.`,
+          text: `The stated maximum of ${amountText(split.most)} divides the lime into ${split.applications.length} applications. A maximum for the surface of standing turf does not apply to lime mixed into bare soil before planting: leave such a maximum out.`,
           source: mixedIn,
         },
       ]

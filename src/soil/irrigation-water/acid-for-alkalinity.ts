@@ -152,7 +152,7 @@ export const acidForAlkalinity = (input: {
               severity: "caution",
               path: "target",
               params: { target: read.target },
-              text: "Next to no alkalinity is left: a little more acid then drops the pH far.",
+              text: "Almost no alkalinity is left: a little more acid then drops the pH sharply.",
               source: "common practice, no source",
             } as const,
           ]

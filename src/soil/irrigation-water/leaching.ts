@@ -81,7 +81,7 @@ export const leachingRequirement = (input: {
   const average = method === "average root zone";
   const most = average ? 2.5 * soil : soil;
   if (water >= most) {
-    const expected = `less than ${short(most)} dS/m: at or above it no leaching holds the soil at this level; blend the water, or choose a grass that tolerates more salt`;
+    const expected = `less than ${short(most)} dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt`;
     fail("infeasible", "water", described(`${water} dS/m`), expected);
   }
   const share = (100 * water) / (average ? 5 * soil - water : soil);

@@ -256,7 +256,7 @@ const findingsOf = (
       code: "as-applied/limit-exceeded",
       severity: "warning",
       params: { of, period, beyond: -remaining.value, unit: remaining.unit },
-      text: `What went down of ${of} in the ${period} is over the stated limit by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,
+      text: `The ${of} applied in the ${period} is over the stated limit by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,
       source,
     });
   }

@@ -73,7 +73,7 @@ const remainingUnder = (one: unknown, at: string, amounts: Amounts): RemainingUn
   const { unit, of, dimension, value } = limit;
   const now = amounts.get(of);
   if (now === undefined) {
-    return `the stated limit of ${of} in the ${period}: what this application holds of it is not known`;
+    return `the stated limit of ${of} in the ${period}: how much of it this application puts down is not known`;
   }
   const applied = expectAmount(now, { dimensions: measures }, at);
   if (applied.dimension !== dimension) {

@@ -1,6 +1,6 @@
 import { expectFloat64Array } from "../../numeric/house.js";
 import type { Divisor } from "../../numeric/index.js";
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 
 /**
@@ -165,7 +165,7 @@ export const swathCvPercent = (input: {
     fail(
       "conflict",
       "outPercent",
-      described(`${out.length} places`),
+      described(counted(out.length, "place")),
       `as many as swathsM has, which is ${swathsM.length}`,
     );
   }

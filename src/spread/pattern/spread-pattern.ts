@@ -1,4 +1,4 @@
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -167,7 +167,12 @@ const weighings = (catches: unknown): readonly (readonly number[])[] => {
   runs.forEach((run, i) => {
     const count = run.length;
     if (count !== first)
-      fail("conflict", `catches[${i}]`, described(`${count} catches`), `${first}, as in catches[0]`);
+      fail(
+        "conflict",
+        `catches[${i}]`,
+        described(`${count} ${count === 1 ? "catch" : "catches"}`),
+        `${first}, as in catches[0]`,
+      );
   });
   return runs;
 };
@@ -178,7 +183,7 @@ const catchesOf = (list: unknown, path: string): readonly number[] => {
     fail(
       "missing",
       path,
-      described(`${list.length} catches`),
+      described(`${list.length} ${list.length === 1 ? "catch" : "catches"}`),
       `${fewestPans} pans or more: fewer show no pattern`,
     );
   }
@@ -228,7 +233,12 @@ const places = (input: unknown, count: number | undefined): Places => {
 const listed = (input: unknown, count: number | undefined): Places => {
   if (!Array.isArray(input)) return fail("type", "pans.offsets", input, "a list of lengths");
   if (count !== undefined && input.length !== count) {
-    fail("conflict", "pans.offsets", described(`${input.length} offsets`), `${count}, one for each catch`);
+    fail(
+      "conflict",
+      "pans.offsets",
+      described(counted(input.length, "offset")),
+      `${count}, one for each catch`,
+    );
   }
   const lengths = eachOf(input, "pans.offsets", (one, i) => anyLength(one, `pans.offsets[${i}]`));
   const offsetUnit = lengths[0]?.unit ?? fail("missing", "pans.offsets", input, "a list of lengths");

@@ -152,7 +152,7 @@ export const coverOverTime = (
       ...spread.notChecked,
       ...(record.rooting === undefined ? [rootingUnknown] : []),
       ...(days.some(({ basis }) => basis === "normal")
-        ? ["a warmer or a cooler year than the normal one: the range is that of the rate alone"]
+        ? ["a warmer or cooler year than normal: the range is that of the rate of spread alone"]
         : []),
       ...neverChecked,
     ],

@@ -90,7 +90,7 @@ export const growthAt = (input: unknown): GrowthFrom => {
         "missing",
         "growth",
         described(`no temperatures on ${counted(missing.length, "day")}, the first on ${missing[0]}`),
-        'observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones',
+        'observed, forecast or normals for every day; gaps: "next source" skips a gap in the observed ones',
       );
     }
     return found as GrowthDay[];

@@ -109,7 +109,7 @@ export const spreadAt = (rate: unknown, factors: unknown): ReadSpread => {
               severity: "note" as const,
               path: `factors.${name}`,
               params: { factor: name, percent },
-              text: `The factor for ${name} is ${percent} %: it raises the rate above the one stated as its best.`,
+              text: `The factor for ${name} is ${percent} %: it raises the rate above the one stated as the best.`,
             },
           ]
         : [],

@@ -37,7 +37,7 @@ export const jarFailures: readonly JarSign[] = /* @__PURE__ */ frozen([
 export const jarCannotShow: readonly string[] = /* @__PURE__ */ frozen([
   "whether one product weakens another: it shows the physical side only",
   "whether the mix hurts the turf",
-  "what happens in a mix that stands longer, is colder or harder in water, or is stirred less than the jar",
+  "what happens in a mix that stands longer, is colder, has harder water or is agitated less than the jar",
   "whether the labels and the law let the products be mixed",
 ]);
 

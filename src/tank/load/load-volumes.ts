@@ -76,7 +76,7 @@ const uneven = (input: LoadVolumesInput): readonly number[] => {
       loadSplit === "fixed size" ? "loadSize" : tank,
       { value: smallest, unit: input.unit },
       { min: wanted / mostLoads, unit: input.unit },
-      `{}, loads of which the job takes ${mostLoads} or fewer`,
+      `{}: with less per load the job takes more than ${mostLoads} loads`,
     );
   }
   if (loadSplit === "fixed size") {

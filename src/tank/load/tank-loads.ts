@@ -212,7 +212,7 @@ const smallLoad = (volumes: readonly number[], loadSplit: LoadSplit, capacity: S
         code: "load/small",
         severity: "caution",
         params: { volume: last, capacity: capacity.value, unit },
-        text: `The whole job takes ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Use a smaller sprayer.`,
+        text: `The whole job takes ${figure(last)} ${unit}, less than a tenth of the tank: few tanks can agitate that little, and it is hard to measure for. Use a smaller sprayer.`,
         source,
       },
     ];
@@ -223,7 +223,7 @@ const smallLoad = (volumes: readonly number[], loadSplit: LoadSplit, capacity: S
       code: "load/small-last",
       severity: "caution",
       params: { load: volumes.length, volume: last, even, unit },
-      text: `Load ${volumes.length} is only ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads are ${figure(even)} ${unit} each.`,
+      text: `Load ${volumes.length} is only ${figure(last)} ${unit}, less than a tenth of the tank: few tanks can agitate that little, and it is hard to measure for. Even loads are ${figure(even)} ${unit} each.`,
       source,
     },
   ];

@@ -57,8 +57,8 @@ export const arranged = (products: readonly Placed[]): readonly string[] => {
     throw new RatewrightError({
       code: "conflict",
       path: "products",
-      got: `label instructions in a circle: ${cycle.join(" before ")}`,
-      expected: "label instructions that leave an order",
+      got: `instructions that go around in a circle: ${cycle.join(" before ")}`,
+      expected: "label instructions that do not contradict one another",
     });
   }
   const ordered = [...products].sort((a, b) => a.place - b.place || byText(a.id, b.id));

@@ -52,7 +52,7 @@ export const premixBefore = (product: MixProduct, named: MixingOrder | undefined
     productId: product.id,
     product,
     text: `Stir ${what} into a clean bucket of water.`,
-    reason: "So small an amount would not spread through the tank by itself. Common practice, no source.",
+    reason: "Such a small amount would not spread through the tank on its own. Common practice, no source.",
     sources: [],
   };
 };

@@ -88,7 +88,7 @@ export const waterReport = (input: WaterReportInput): WaterReport => {
     checked: parts.flatMap(({ checked }) => checked ?? []),
     notChecked: [
       ...parts.flatMap(({ notChecked = [] }) => notChecked),
-      "what the labels say of water, temperature, alkalinity, and how the mix changes pH and hardness",
+      "what the labels say about water, temperature, alkalinity, and how the mix changes pH and hardness",
     ],
   };
 };

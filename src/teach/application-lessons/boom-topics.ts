@@ -156,7 +156,7 @@ const speedProblem = ({ draw, us }: PoseInput): Posed => {
   const nozzles = draw.int(6, 14);
   return worked({
     text: `The nozzles of a boom put out ${amount(flow, flowUnit(us))} each. There are ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart. The crew wants to apply ${amount(wanted, volumeRate(us))} on ${place(draw)}.`,
-    ask: { question: "At which speed does the sprayer run?", unit: speedUnit(us), of: "none", decimals: 1 },
+    ask: { question: "At what speed does the sprayer run?", unit: speedUnit(us), of: "none", decimals: 1 },
     working: [
       use(travelSpeedFormula, {
         flow: quantity(flow, flowUnit(us), "spray"),

@@ -106,7 +106,7 @@ const heavyProblem = ({ draw, us }: PoseInput): Posed => {
   return worked({
     text: `${amount(wanted, perArea(us))} of a liquid fertilizer that weighs ${amount(heavy, strength)} is to be sprayed on ${place(draw)}. The tip chart is made for water, which weighs ${amount(water, strength)}.`,
     ask: {
-      question: "For which volume of water is the tip looked up?",
+      question: "For what volume of water do you look up the tip?",
       unit: perArea(us),
       of: "water",
       decimals: us ? 1 : 0,

@@ -37,7 +37,7 @@ export const pressureProblem = ({ draw, us, level }: PoseInput): Posed => {
   return worked({
     text: `${told} The crew needs ${amount(wanted, unit)} from it.`,
     ask: {
-      question: "At which pressure does the tip give that?",
+      question: "At what pressure does the tip give that?",
       unit: bar,
       of: "none",
       decimals: us ? 1 : 2,

@@ -92,7 +92,7 @@ export const spreadPasses: readonly FormulaSpec[] = [
     output: ["d", "bulk density", "none", ["lb/ft3", "kg/m3"]],
     equation: "d = W / V",
     run: bulkDensity,
-    traps: ["Weighing the bucket with its content: take the empty weight off."],
+    traps: ["Weighing the bucket with its contents: subtract the empty weight."],
     basis: "definition",
     sources: [utahCalibratingSolid],
   }),

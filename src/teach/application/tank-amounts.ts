@@ -69,7 +69,7 @@ export const lawnPerTankFormula: FormulaSpec = formula({
   output: ["A", "area", "none", blocks],
   equation: "A = C / V",
   run: areaPerTank,
-  traps: ["Dividing the other way round: that is tanks for each 1,000 square feet."],
+  traps: ["Dividing the other way around: that is tanks for each 1,000 square feet."],
   basis: "definition",
   sources: [oklahomaCalibratingApplication],
 });

@@ -64,7 +64,7 @@ export const areaPerTankFormula: FormulaSpec = formula({
   output: ["A", "area", "none", area],
   equation: "A = C / V",
   run: areaPerTank,
-  traps: ["Dividing the other way round: that is tanks for each acre."],
+  traps: ["Dividing the other way around: that is tanks for each acre."],
   basis: "definition",
   sources: [mesaCalibrateHandgun, montanaCalibrationSprayersAtExamplesB],
 });

@@ -240,6 +240,6 @@ export const explainWorkOrder = (
       .map(({ derivation }) => derivation),
     notExplained: worked
       .filter(({ figure, derivation }) => !agrees(derivation, figure.is))
-      .map(({ figure }) => `${figure.title}: the order has another figure than rate times area gives.`),
+      .map(({ figure }) => `${figure.title}: the figure in the order differs from rate times area.`),
   };
 };

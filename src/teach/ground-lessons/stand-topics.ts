@@ -133,7 +133,7 @@ const mowAtProblem = (input: PoseInput): Posed => {
   return worked({
     text: oneThird(spot, amount(cut, unit)),
     ask: {
-      question: "At which height of the grass is the next mowing due?",
+      question: "At what grass height is the next mowing due?",
       unit,
       of: "none",
       decimals: us ? 2 : 0,

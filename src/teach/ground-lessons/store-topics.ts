@@ -19,7 +19,7 @@ const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
   const kept = level === 1 ? 0 : draw.step(20, 100, 10);
   return worked({
     text: `In ${during} days of the season the park uses ${amount(taken, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} is always kept in reserve.` : ""}`,
-    ask: { question: "At which stock is the next order placed?", unit, of: "product", decimals: 0 },
+    ask: { question: "At what stock level is the next order placed?", unit, of: "product", decimals: 0 },
     working: [
       use(reorderPointFormula, {
         use: quantity(taken, unit, "product"),

@@ -151,7 +151,7 @@ const reserveProblem = ({ draw, us, level }: PoseInput): Posed => {
   return worked({
     text: `${root} The turf uses ${amount(daily, us ? "in/d" : "mm/d")}.`,
     ask: {
-      question: "After how many days is it used up, if it does not rain?",
+      question: "After how many days without rain is it used up?",
       unit: "d",
       of: "none",
       decimals: 1,

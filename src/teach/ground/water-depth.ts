@@ -220,7 +220,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     output: ["C", "scheduling coefficient", "none", pure],
     equation: "C = m / x",
     run: schedulingCoefficient,
-    traps: ["Dividing the other way round: the coefficient is 1 or more."],
+    traps: ["Dividing the other way around: the coefficient is 1 or more."],
     basis: "definition",
     sources: [sprinklerDesign],
   }),

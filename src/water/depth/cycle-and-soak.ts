@@ -101,7 +101,7 @@ export const cycleAndSoak = (input: {
       "infeasible",
       "runTime",
       q.runTime,
-      `a run of at most ${most} cycles: put down less water a day, or by nozzles of a lower rate`,
+      `a run of at most ${most} cycles: put down less water a day, or use nozzles with a lower rate`,
     );
   }
   const cycle = whole / cycles;
@@ -140,6 +140,6 @@ const shortSoak = (soak: number, needed: number): Finding => ({
   severity: "caution",
   path: "soak",
   params: { minutes: soak, needed },
-  text: `The soak of ${fixedApart(soak, needed, 0)(soak)} min is shorter than the ${fixedApart(soak, needed, 0)(needed)} min in which the standing water goes in.`,
+  text: `The soak of ${fixedApart(soak, needed, 0)(soak)} min is shorter than the ${fixedApart(soak, needed, 0)(needed)} min that the standing water takes to soak in.`,
   source: "from the rate and the intake given",
 });

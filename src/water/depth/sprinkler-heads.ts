@@ -166,7 +166,7 @@ export const matchedPrecipitation = (input: {
             severity: "caution",
             path: "heads",
             params: { ratio },
-            text: `The wettest head puts down ${ratio.toFixed(2)} times as much as the driest: change nozzles, or water them as zones of their own.`,
+            text: `The wettest head puts down ${ratio.toFixed(2)} times as much as the driest: change nozzles, or put them on separate zones.`,
             source: "common practice, no source",
           },
         ]

@@ -59,7 +59,7 @@ export const readSunlight: Read<SunlightRead> = (input, path) => {
   const light = readRecord(record, sunlightReaders, what, path);
   const given = ["solar", "sunshine", "temperatures"].filter((name) => record[name] !== undefined);
   if (given.length !== 1)
-    fail(given.length === 0 ? "missing" : "conflict", path, given.join(", ") || "nothing", what);
+    fail(given.length === 0 ? "missing" : "conflict", path, described(given.join(", ") || "nothing"), what);
   if (light.sunshine === undefined && (light.a ?? light.b) !== undefined)
     fail("conflict", path, described("a or b"), "Angstrom's coefficients with sunshine only");
   return light;

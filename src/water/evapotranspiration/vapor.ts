@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { described } from "../../quantity/house.js";
 import { expectRecord, fail } from "../../quantity/index.js";
 import {
   type Length,
@@ -154,7 +155,7 @@ export const readMoisture: Read<MoistureRead> = (input, path) => {
   );
   return known
     ? moisture
-    : fail(given.length === 0 ? "missing" : "conflict", path, given.join(", ") || "nothing", what);
+    : fail(given.length === 0 ? "missing" : "conflict", path, described(given.join(", ") || "nothing"), what);
 };
 
 /** Actual vapor pressure, kPa, from a statement that was read; `elevationM` for wet and dry bulb only. */

@@ -60,7 +60,7 @@ export const pipeVelocity = (input: { readonly flow: Flow; readonly diameter: Le
             severity: "caution",
             path: "flow",
             params: { feetPerSecond: feet, usual: 5 },
-            text: `Water runs at ${fixedApart(feet, 5, 1)(feet)} ft/s: above 5 ft/s valves that close hammer the pipe.`,
+            text: `Water runs at ${fixedApart(feet, 5, 1)(feet)} ft/s: above 5 ft/s, closing valves cause water hammer.`,
             source: "common practice, no source",
           },
         ]

@@ -111,5 +111,5 @@ const tooLow = (left: number, needed: number, unit: string): Finding => ({
   severity: "warning",
   path: "needed",
   params: { left, needed, unit },
-  text: `${fixedApart(left, needed, 1)(left)} ${unit} are left at the head, and it works at ${fixedApart(left, needed, 1)(needed)}: fewer heads at a time, or larger pipe.`,
+  text: `${fixedApart(left, needed, 1)(left)} ${unit} is left at the head, which works at ${fixedApart(left, needed, 1)(needed)}: run fewer heads at a time, or use larger pipe.`,
 });

@@ -160,7 +160,7 @@ const remarks = (cans: number, driest: number): readonly Finding[] => {
       severity: "caution",
       path: "catches",
       params: { cans, least: 20 },
-      text: `${counted(cans, "can")} ${cans === 1 ? "says" : "say"} little of a zone: use at least 20, better 24.`,
+      text: `${counted(cans, "can")} ${cans === 1 ? "says" : "say"} little about a zone: use at least 20, preferably 24.`,
       source: "University of Minnesota Extension (20), University of California, Davis (24)",
     });
   }
@@ -170,7 +170,7 @@ const remarks = (cans: number, driest: number): readonly Finding[] => {
       severity: "note",
       path: "catches",
       params: { cans },
-      text: `${cans} cans do not divide by four: the lower quarter is of the nearest number of cans, or as asked.`,
+      text: `${cans} cans do not divide by four: the lower quarter takes the nearest whole number of cans, or what was asked for.`,
       source: "University of California, Davis",
     });
   }

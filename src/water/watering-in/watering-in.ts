@@ -202,7 +202,7 @@ const tooSoon = (rule: WateringInRule, came: string, dryUntil: Instant): Finding
   finding(
     "water-too-soon",
     { came, dryUntil },
-    `${came} of water came before ${dryUntil}, while the leaf had to stay dry. Read the label on what to do.`,
+    `${came} of water came before ${dryUntil}, while the leaf had to stay dry. Read the label for what to do.`,
     rule.source,
   );
 
@@ -210,7 +210,7 @@ const tooMuch = (rule: WateringInRule, came: string): Finding =>
   finding(
     "too-much-water",
     { came, most: String(rule.most) },
-    `${came} of water came, and ${rule.source} states ${rule.most} at most: it may have moved below the roots, or off the site.`,
+    `${came} of water came, and ${rule.source} states ${rule.most} at most: product may have moved below the roots, or off the site.`,
     rule.source,
   );
 

@@ -161,7 +161,7 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
       code: "heat-index/category",
       severity: /danger/.test(category.name) ? "warning" : "caution",
       params: { category: category.name, effect: category.effect, table },
-      text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}. Water, shade, rest and someone who watches the crew; heat stroke is an emergency.`,
+      text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}. Water, shade, rest and someone to watch the crew; heat stroke is an emergency.`,
       source: heatTables[table].source,
     });
   }

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { described } from "../../quantity/house.js";
+import { counted, described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -35,7 +35,7 @@ const estimate: Finding = /* @__PURE__ */ frozen({
   code: "leaf-wetness/estimated",
   severity: "note",
   params: {},
-  text: "Leaf wetness is estimated from humid air. A bound of your own site, found with a sensor on the turf, is better.",
+  text: "Leaf wetness is estimated from humid air. A threshold for your own site, found with a sensor on the turf, is better.",
   source: {
     title: "Suitability of relative humidity as an estimator of leaf wetness duration",
     publisher: "XVI Congresso Brasileiro de Agrometeorologia (Sentelhas et al.)",
@@ -117,7 +117,7 @@ export const leafWetness = (input: {
       fail(
         "conflict",
         `${path}.values`,
-        described(`${column.length} hours`),
+        described(counted(column.length, "hour")),
         `as many as humidity has, which is ${humidity.length}`,
       );
     }

@@ -221,7 +221,7 @@ const findingsOf = (winters: number): Finding[] =>
           code: "frost/few-winters",
           severity: "caution",
           params: { winters },
-          text: `${counted(winters, "winter")}: a chance of 10 or 90 % rests on few of them. Normals are made of 30 years.`,
+          text: `${counted(winters, "winter")}: a chance of 10 or 90 % rests on very few of them. Climate normals take 30 years.`,
           source: utah,
         },
       ];

@@ -128,7 +128,7 @@ describe("until when entry is restricted", () => {
     ]);
     expect(found.reasons[0]?.source).toBe("the label");
     expect(found.conditions).toEqual([{ product: "a", until: "the spray has dried" }]);
-    expect(found.notChecked).toContain("b: what its label states; its figure comes before the interim rule.");
+    expect(found.notChecked).toContain("b: its label. A figure on the label overrides the interim rule.");
     expect(found.notChecked).toContain(
       "c: neither a figure of the label nor the categories of its actives are given.",
     );

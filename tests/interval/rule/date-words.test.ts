@@ -55,7 +55,7 @@ describe("the end of an interval", () => {
       findings(nextDates({ applied: ["2026-05-01"], rule, from }));
     expect(gap("2026-05-29")).toEqual([]);
     expect(gap("2026-05-30")).toEqual([
-      "interval/gap: The last application lasts to 2026-05-29 (the label); the next comes on 2026-05-30 at the earliest.",
+      "interval/gap: The last application lasts until 2026-05-29 (the label); the earliest date for the next is 2026-05-30.",
     ]);
     expect(nextDates({ applied: ["2026-05-01"], rule, from: "2026-06-03" }).findings[0]).toMatchObject({
       severity: "caution",

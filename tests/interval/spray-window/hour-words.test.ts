@@ -69,7 +69,7 @@ describe("figures against stated bounds", () => {
     const rain = { rain: column("mm", 0) };
     expect(open(rain, { wind: { max: mph(10) } })).toEqual(["Wind: not in the record."]);
     expect(open({ temperature: column("°C", 20) }, { deltaT: { max: quantity(8, "°C diff") } })).toEqual([
-      "Delta T: not in the record, or its formula does not reach so far.",
+      "Delta T: not in the record, or outside the range of its formula.",
     ]);
     expect(open({ humidity: column("%", 20) }, { deltaT: { max: quantity(8, "°C diff") } })).toHaveLength(1);
     expect(hour(rain, { wind: { max: mph(10) } }).statement).toBe(
@@ -165,12 +165,12 @@ describe("signs of an inversion", () => {
     const morning = { afterSunrise: 2 };
     expect(codes("2026-06-03T07:30-05:00", morning)).toEqual([]);
     expect(codes("2026-06-03T07:29-05:00", morning)).toEqual([
-      "spray/inversion-morning: Before 2 hours after sunrise, when an inversion may still be in place.",
+      "spray/inversion-morning: Earlier than 2 hours after sunrise: an inversion may still be in place.",
     ]);
     const evening = { beforeSunset: 2 };
     expect(codes("2026-06-03T17:30-05:00", evening)).toEqual([]);
     expect(codes("2026-06-03T17:31-05:00", evening)).toEqual([
-      "spray/inversion-evening: Later than 2 hours before sunset, when an inversion may form.",
+      "spray/inversion-evening: Later than 2 hours before sunset: an inversion may form.",
     ]);
     expect(at("2026-06-03T07:00-05:00", morning).objections[0]?.params).toEqual({
       sunrise: "2026-06-03T05:30-05:00",
@@ -222,7 +222,7 @@ describe("a window", () => {
 
   test("a height that is stated once for all rules is told", () => {
     const found = all(wind(5), { wind: { max: mph(10) } }, { windHeight: height });
-    expect(found.assumed).toEqual(["Rules on wind that state no height mean 2 m above the ground."]);
+    expect(found.assumed).toEqual(["Wind rules with no stated height are taken at 2 m above the ground."]);
     expect(found.hours[0]?.statement).toBe("no stated rule objects");
   });
 });

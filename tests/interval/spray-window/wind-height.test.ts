@@ -45,7 +45,7 @@ describe("the height of a wind in a spray window", () => {
     const hour = hourOf(20, undefined, { wind: { ...limit, height: metres(2) } });
     expect(hour?.statement).toBe("no stated rule objects, but not all could be checked");
     expect(hour?.notChecked).toEqual([
-      "Wind: the record does not state its height: give wind.height, mostly 10 m.",
+      "Wind: the record does not state its height: give wind.height, usually 10 m.",
     ]);
   });
   it("that the rule does not state leaves it unchecked, and says why", () => {
@@ -61,7 +61,7 @@ describe("the height of a wind in a spray window", () => {
       windHeight: quantity(20, "in"),
     });
     expect(found.hours[0]?.objections.map(({ code }) => code)).toEqual(["spray/wind-above"]);
-    expect(found.assumed).toEqual(["Rules on wind that state no height mean 20 in above the ground."]);
+    expect(found.assumed).toEqual(["Wind rules with no stated height are taken at 20 in above the ground."]);
   });
   it("counts for calm as a sign of inversion", () => {
     const rule = { inversion: { calmBelow: mph(3), height: metres(2) } };

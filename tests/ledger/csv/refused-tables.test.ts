@@ -116,7 +116,7 @@ test("cells that cannot be read say what they should be", () => {
   expect(line("id,date,note", "a,2026-05-01")).toEqual([
     "text",
     "line 2",
-    '"2 cells"',
+    "2 cells",
     "3 cells, as the head has",
   ]);
   expect(line("id,date,guarded", "a,2026-05-01,maybe")[3]).toBe("true or false");

@@ -45,13 +45,13 @@ describe("what an application supplies", () => {
         put({ supplies: [supply(1, "N")], analysis: "24-0-11" }),
         "conflict",
         at("supplies"),
-        /^one of them, or they count twice/,
+        /^only one of them: both would count twice/,
       ],
       [
         put({ supplies: [supply(1, "N")], contents: [supply(4, "ai:prodiamine/product", "lb/gal")] }),
         "conflict",
         at("supplies"),
-        /^one of them, or they count twice/,
+        /^only one of them: both would count twice/,
       ],
     ]);
     supplies(

@@ -28,7 +28,7 @@ const refused = (rows: readonly Row[]): void => {
 
 const productRows: readonly Row[] = [
   ["no list", () => errorOfProduct(3 as never), "type | factors | a list with at least one factor | 3"],
-  ["none", () => errorOfProduct([]), 'missing | factors | at least one factor | "a list of 0"'],
+  ["none", () => errorOfProduct([]), "missing | factors | at least one factor | a list of 0"],
   ["no record", () => errorOfProduct([3 as never]), "type | factors[0] | a value with its error | 3"],
   [
     "no value",
@@ -121,7 +121,7 @@ test("errors of products", () => {
 const zero = "a quantity with a true zero, which a temperature has not: give a temperature difference";
 const readingRows: readonly Row[] = [
   ["no list", () => meanEstimate(3 as never), "type | readings | a list with at least 2 readings | 3"],
-  ["one", () => meanEstimate([gpa(1)]), 'missing | readings | at least 2 readings | "a list of 1"'],
+  ["one", () => meanEstimate([gpa(1)]), "missing | readings | at least 2 readings | a list of 1"],
   [
     "a number",
     () => meanEstimate([1, 2] as never),

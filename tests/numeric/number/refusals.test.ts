@@ -28,11 +28,11 @@ const bare =
   "a bare number; quantities go into meanEstimate, which gives their mean and its error, or into sum";
 const listRows: readonly Row[] = [
   ["text", () => mean("12" as never), 'type | values | a list of numbers | "12"'],
-  ["none", () => mean([]), 'missing | values | at least one number | "a list of 0"'],
+  ["none", () => mean([]), "missing | values | at least one number | a list of 0"],
   [
     "one of two",
     () => standardDeviation([1], { divisor: "n-1" }),
-    'missing | values | at least 2 numbers | "a list of 1"',
+    "missing | values | at least 2 numbers | a list of 1",
   ],
   ["a hole", () => mean(new Array(2)), "missing | values[0] | a finite number | undefined"],
   ["text among them", () => mean([1, "2"] as never), 'not-finite | values[1] | a finite number | "2"'],
@@ -74,7 +74,7 @@ const listRows: readonly Row[] = [
   [
     "a mean of nothing",
     () => coefficientOfVariation([-1, 1], { divisor: "n" }),
-    'range | values | a mean of more than zero | "a mean of 0"',
+    "range | values | a mean of more than zero | a mean of 0",
   ],
 ];
 
@@ -116,8 +116,8 @@ const tableRows: readonly Row[] = [
   [
     "no points",
     () => interpolate({ xs: [], ys: [], x: 1 }),
-    'missing | xs | at least one number | "a list of 0"',
-    'missing | ys | at least one number | "a list of 0"',
+    "missing | xs | at least one number | a list of 0",
+    "missing | ys | at least one number | a list of 0",
   ],
   [
     "two of one",

@@ -64,7 +64,7 @@ const rows: readonly Refused[] = [
     }),
     "duplicate",
     "sources[1].product.id",
-    "sources[0] has another product under it",
+    "sources[0] has it for another product",
   ],
   [
     cheap({

@@ -90,7 +90,7 @@ test("a composition of nothing is missing", () => {
   expect([problem?.code, problem?.path, problem?.got, problem?.expected]).toEqual([
     "missing",
     "percent",
-    '"nothing"',
+    "nothing",
     "at least one element",
   ]);
 });

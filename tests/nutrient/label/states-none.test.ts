@@ -80,7 +80,7 @@ describe("a nutrient of which the label says nothing", () => {
       ],
     ]);
     expect(told(() => liquidProductRate(phosphate, byVolume))).toEqual([
-      ["infeasible", "product.perVolume", '"3 lb/gal of N"', "some P2O5, of which by-volume states none"],
+      ["infeasible", "product.perVolume", "3 lb/gal of N", "some P2O5, of which by-volume states none"],
     ]);
   });
 

@@ -143,7 +143,7 @@ const rows: readonly Refused[] = [
     () => inventoryShrink(quantity(1e300, "lb/gal"), quantity(1e-300, "lb/gal")),
     "range",
     "after",
-    "a density that is no trace of the one before",
+    "a density not vanishingly small beside the one before",
   ],
   [() => saltOutFindings("water" as never, fahrenheit(0)), "type", "material", '"UAN 28"'],
   [() => saltOutFindings("UAN 28", quantity(1, "ft") as never), "unit/mismatch", "coldest", "a temperature"],

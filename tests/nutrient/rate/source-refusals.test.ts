@@ -47,7 +47,7 @@ const rows: readonly Refused[] = [
     "conflict",
     "parts",
     "shares that add up to 100 %",
-    '"90 % in all"',
+    "90 % in all",
   ],
   [
     split({ parts: [{ product: feed, share: quantity(-1, "%") }] }),
@@ -68,14 +68,14 @@ const rows: readonly Refused[] = [
     "infeasible",
     "slowShare",
     "a share from 0 to 20 %, which these two span",
-    '"21 %"',
+    "21 %",
   ],
   [
     bySlow({ slowShare: share(10), products: [feed, slower] }),
     "infeasible",
     "slowShare",
     "a share from 20 to 50 %, which these two span",
-    '"10 %"',
+    "10 %",
   ],
   [
     bySlow({ slowShare: share(20 - 1e-7), products: [feed, slower] }),
@@ -96,7 +96,7 @@ const rows: readonly Refused[] = [
     bySlow({ products: [feed, { ...pair[1], id: "feed" }] }),
     "duplicate",
     "products[1].id",
-    "products[0] has another product under it",
+    "products[0] has it for another product",
   ],
   [bySlow({ target: quantity(1, "lb/1000 ft2", "P2O5") }), "substance/mismatch", "target", "N"],
   // What an amount supplies

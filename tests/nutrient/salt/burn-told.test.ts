@@ -120,7 +120,7 @@ describe("leaf burn tells", () => {
     expect(ask("urea", 0.5, 2).notChecked).toEqual([short, others, grass]);
     expect(ask("triazone solution", 2, 2).notChecked).toEqual([short, others, grass]);
     expect(ask("formaldehyde-urea solution", 1, 2).notChecked).toEqual([
-      `${short}, and tells burn of this solution in 1 gal alone`,
+      `${short}, and reports burn of this solution for 1 gal only`,
       others,
       grass,
     ]);

@@ -203,7 +203,7 @@ describe("burning by a spray, against one field study", () => {
     const beyond = "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2";
     expect(left("urea", 0.5, 2)).toBe(beyond);
     expect(left("formaldehyde-urea solution", 1, 2)).toBe(
-      `${beyond}, and tells burn of this solution in 1 gal alone`,
+      `${beyond}, and reports burn of this solution for 1 gal only`,
     );
     expect(left("triazone solution", 1.1, 2)).toBe(beyond);
     expect(left("triazone solution", 1, 0.9)).toBe(beyond);

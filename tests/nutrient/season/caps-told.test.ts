@@ -126,7 +126,7 @@ describe("what remains under stated caps tells", () => {
   test("which caps there are, where none is stated", () => {
     const [problem] = problemsOf(() => left({ caps: {} }));
     expect(problem?.expected).toBe("at least one cap: perApplication, per30Days, perYear");
-    expect(problem?.got).toBe('"no cap"');
+    expect(problem?.got).toBe("no cap");
   });
 });
 

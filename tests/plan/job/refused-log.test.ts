@@ -11,7 +11,7 @@ describe("a log, water and edges that are refused", () => {
       "conflict log[0]",
       "log[0].nutrients",
       [{ value: 1, unit: "lb/1000 ft2", of: "N" }],
-      "one of them, or they count twice",
+      "only one of them: both would count twice",
       "product and nutrients",
     ],
     [

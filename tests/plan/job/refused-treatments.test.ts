@@ -52,14 +52,14 @@ describe("a job that is refused says where, and what belongs there", () => {
       "treatments[0].target",
       undefined,
       "a target of a nutrient, or a rate of product",
-      '"neither target nor rate"',
+      "neither target nor rate",
     ],
     [
       "conflict treatments[0]",
       "treatments[0].rate",
       { value: 3, unit: "lb/1000 ft2", of: "product" },
       "a target of a nutrient, or a rate of product",
-      '"target and rate"',
+      "target and rate",
     ],
     [
       "missing treatments[0].target.of",

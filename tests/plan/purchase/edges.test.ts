@@ -68,6 +68,6 @@ test("prices that begin with more than one package", () => {
   expect([problem?.path, problem?.expected, problem?.got]).toEqual([
     "products[0].prices",
     "a price that starts at 1 package",
-    '"prices that start at 2"',
+    "prices that start at 2",
   ]);
 });

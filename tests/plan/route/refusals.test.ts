@@ -123,7 +123,7 @@ describe("the loads of a route", () => {
       ["c", 1],
     ]);
     expect(refused({ stops: dry(20_100) })).toEqual([
-      "infeasible stops[1].canFill: a place to fill on the way: from a to the next one the stops take 20.1 gal; fill at one of them, or change the order of the stops",
+      "infeasible stops[1].canFill: a fill point on the way: from a to the next one the stops take 20.1 gal; fill at one of them, or change the order of the stops",
     ]);
     // A route may begin where nothing can be filled in.
     const first = [stop("a", 12_000, false), stop("b", 8_000, false)];

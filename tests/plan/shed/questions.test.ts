@@ -57,7 +57,7 @@ const demo: readonly Asked[] = [
   [
     "crew",
     "What do I wear to pour?",
-    "Before you pour: wear what each label names for mixing, gloves and eye protection at the least.",
+    "Before you pour: wear what each label requires for mixing, at least gloves and eye protection.",
   ],
   ["crew", "How many bags, and what goes back?", "feed 24-0-11 8 x 50 lb = 400.0 lb 354.8 lb 45.2 lb"],
   [

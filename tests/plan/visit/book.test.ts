@@ -99,7 +99,7 @@ describe("the next visit takes the book of the last one", () => {
     const { soFar, order } = lawn(june({ ledger: other }));
     expect(soFar).toBeUndefined();
     expect(order.notChecked).toContain(
-      "What the ledger has on Lawn: the site of the job has no part of that name.",
+      "Ledger entries on Lawn: the site of the job has no part of that name.",
     );
   });
 
@@ -113,9 +113,7 @@ describe("the next visit takes the book of the last one", () => {
     const { nutrients, notChecked } = workOrder(whole);
     expect(nutrients.map(({ part }) => part)).toEqual(["whole site"]);
     expect(nutrients[0]?.yearSoFar.N?.in(lb)).toBeCloseTo(0.5, 12);
-    expect(notChecked).toContain(
-      "What the ledger has on lawn: the site of the job has no part of that name.",
-    );
+    expect(notChecked).toContain("Ledger entries on lawn: the site of the job has no part of that name.");
   });
 
   test("the day of the visit: another entry is told, the entries of the visit itself are refused", () => {

@@ -161,7 +161,7 @@ describe("packets", () => {
         severity: "warning",
         path: "treatments[0].mix[0]",
         params: { product: "liq", loads: ["2"], areaPerPacket: expect.closeTo(2500, 6), unit: "ft2" },
-        text: "liq: load 2 takes 0.96 packets. Packets go in whole and are never cut. One packet treats 2500 ft2 at this rate: plan loads for a whole number of packets, or a product that is not in packets.",
+        text: "liq: load 2 takes 0.96 packets. Packets go in whole and are never cut. One packet treats 2500 ft2 at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.",
       },
     ]);
     expect(codes(packets(0.002), "packet/")).toEqual(["packet/part-of-one warning"]);

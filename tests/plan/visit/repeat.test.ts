@@ -158,7 +158,7 @@ describe("what is cut out", () => {
         severity: "caution",
         path: "site.cutOuts",
         params: {},
-        text: "A treatment of named parts covers them whole: cutouts of the site are not subtracted. State the area of such a treatment.",
+        text: "A treatment of named parts covers each part in full: cutouts of the site are not subtracted. State the area of such a treatment.",
       },
     ]);
     const whole = cut({

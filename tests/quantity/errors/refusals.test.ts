@@ -135,7 +135,7 @@ describe("readers at the door", () => {
     [
       "an empty list",
       () => expectList([], "items", "item"),
-      'missing | items | at least one item | "an empty list"',
+      "missing | items | at least one item | an empty list",
     ],
     [
       "a long list",

@@ -150,7 +150,7 @@ describe("what goes from one kind to another", () => {
       'unit/unknown | currency | a currency code of three capitals, such as USD | "USDX"',
     ],
     ["sum of no list", () => sum(lb as never), "type | items | a list of quantities | 3 lb"],
-    ["sum of nothing", () => sum([]), 'missing | items | at least one quantity | "an empty list"'],
+    ["sum of nothing", () => sum([]), "missing | items | at least one quantity | an empty list"],
     [
       "sum of temperatures",
       () => sum([quantity(3, "°C")]),

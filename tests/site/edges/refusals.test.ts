@@ -85,7 +85,7 @@ const rows: readonly Refusal[] = [
     "sides that do not close",
     perimeter,
     [{ shape: "triangle from sides", a: ft(1), b: ft(2), c: ft(9) }],
-    ['infeasible shape.c: less than the other two sides together, 3 ft: measure the three again ["9 ft"]'],
+    ["infeasible shape.c: less than the other two sides together, 3 ft: measure the three again [9 ft]"],
   ],
   [
     "nothing of rounds",
@@ -146,7 +146,7 @@ const rows: readonly Refusal[] = [
       },
     ],
     [
-      'range outline.points: an outline that bends one way: take its parts one by one ["an outline with a dent"]',
+      "range outline.points: an outline that bends one way: take its parts one by one [an outline with a dent]",
     ],
   ],
   [
@@ -170,7 +170,7 @@ const rows: readonly Refusal[] = [
     [{ ...field, unit: 7 }],
     ['type unit: a unit for a length, such as "ft" [7]'],
   ],
-  ["no edges", bufferArea, [{ ...field, edges: [] }], ['missing edges: at least one edge ["an empty list"]']],
+  ["no edges", bufferArea, [{ ...field, edges: [] }], ["missing edges: at least one edge [an empty list]"]],
   [
     "edges that are none",
     bufferArea,
@@ -198,7 +198,7 @@ const rows: readonly Refusal[] = [
     "an edge twice",
     bufferArea,
     [{ ...field, edges: [...field.edges, { edge: 0, distance: ft(5) }] }],
-    ['duplicate edges[1]: each edge once ["edge 0"]'],
+    ["duplicate edges[1]: each edge once [edge 0]"],
   ],
   [
     "a hole where none is",
@@ -231,7 +231,7 @@ const rows: readonly Refusal[] = [
         ],
       },
     ],
-    ['duplicate edges[1]: each edge once ["edge 1"]'],
+    ["duplicate edges[1]: each edge once [edge 1]"],
   ],
   [
     "a field that is not known",

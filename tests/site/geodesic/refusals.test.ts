@@ -52,12 +52,7 @@ const rows: readonly (readonly [
     [{ type: "Polygon" }],
     ["missing coordinates: a list with at least one ring [undefined]"],
   ],
-  [
-    "a polygon without a ring",
-    area,
-    [polygon()],
-    ['missing coordinates: at least one ring ["an empty list"]'],
-  ],
+  ["a polygon without a ring", area, [polygon()], ["missing coordinates: at least one ring [an empty list]"]],
   [
     "rings that are none",
     area,
@@ -77,8 +72,8 @@ const rows: readonly (readonly [
     [
       "type coordinates[0]: a list of positions [7]",
       "range coordinates[1]: 1 to 20000 positions [a list of 0]",
-      'conflict coordinates[2]: a closed ring: 4 positions or more, the first again as the last ["a ring of 1 positions"]',
-      'conflict coordinates[3]: a closed ring: 4 positions or more, the first again as the last ["an open ring: 8, 50 to 8, 50.1"]',
+      "conflict coordinates[2]: a closed ring: 4 positions or more, the first again as the last [a ring of 1 positions]",
+      "conflict coordinates[3]: a closed ring: 4 positions or more, the first again as the last [an open ring: 8, 50 to 8, 50.1]",
     ],
   ],
   [
@@ -90,7 +85,7 @@ const rows: readonly (readonly [
       "type coordinates[0][2]: a position [longitude, latitude] in degrees [a list of 1]",
       'not-finite coordinates[0][3][0]: degrees, a finite number ["x"]',
       "not-finite coordinates[0][3][1]: degrees, a finite number [null]",
-      'range coordinates[0][4]: a position [longitude, latitude] in degrees of -360 to 360 deg: eastings and northings go to polygonArea of ratewright/site ["400, 0"]',
+      "range coordinates[0][4]: a position [longitude, latitude] in degrees of -360 to 360 deg: eastings and northings go to polygonArea of ratewright/site [400, 0]",
       "range coordinates[0][5][1]: a latitude of -90 to 90 [95]",
       "range coordinates[0][6][1]: a latitude of -90 to 90 in the second place: longitude and latitude look swapped [95]",
       "range coordinates[0][7][0]: a longitude of -180 to 180 [190]",
@@ -108,7 +103,7 @@ const rows: readonly (readonly [
       ]),
     ],
     [
-      'range coordinates[0][0]: a polygon cut in two there, as GeoJSON asks ["an edge across the antimeridian"]',
+      "range coordinates[0][0]: a polygon cut in two there, as GeoJSON asks [an edge across the antimeridian]",
     ],
   ],
   [
@@ -124,21 +119,21 @@ const rows: readonly (readonly [
       ]),
     ],
     [
-      'duplicate coordinates[0][2]: each position once: cleanPositions drops repeated fixes ["the point of coordinates[0][0]"]',
+      "duplicate coordinates[0][2]: each position once: cleanPositions drops repeated fixes [the point of coordinates[0][0]]",
     ],
   ],
   [
     "far from the place that is known",
     area,
     [polygon(ring), { near: [9.9, 50] }],
-    ['conflict coordinates: a place within 100 km of near ["a place 136 km from near"]'],
+    ["conflict coordinates: a place within 100 km of near [a place 136 km from near]"],
   ],
   [
     "longitude and latitude changed over",
     area,
     [polygon(at(50, 8)), { near: [8, 50] }],
     [
-      'conflict coordinates: longitude first: with the two numbers swapped it is near ["a place 6062 km from near"]',
+      "conflict coordinates: longitude first: with the two numbers swapped it is near [a place 6062 km from near]",
     ],
   ],
   [
@@ -157,9 +152,9 @@ const rows: readonly (readonly [
     "polygons over one another",
     area,
     [several([at(8, 50)], [at(8.0002, 50.00005)])],
-    ['conflict coordinates[1]: polygons apart ["a polygon over coordinates[0]"]'],
+    ["conflict coordinates[1]: polygons apart [a polygon over coordinates[0]]"],
   ],
-  ["no polygons", area, [several()], ['missing coordinates: at least one polygon ["an empty list"]']],
+  ["no polygons", area, [several()], ["missing coordinates: at least one polygon [an empty list]"]],
   [
     "very many polygons",
     area,
@@ -170,7 +165,7 @@ const rows: readonly (readonly [
     "a cut-out elsewhere",
     area,
     [polygon(ring, at(9, 51))],
-    ['conflict coordinates[1][0]: a cut-out inside of its outline ["a corner outside of the outline"]'],
+    ["conflict coordinates[1][0]: a cut-out inside of its outline [a corner outside of the outline]"],
   ],
   [
     "nothing of a walk",

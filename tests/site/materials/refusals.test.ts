@@ -164,7 +164,7 @@ const rows: readonly Refusal[] = [
     [{ volume: quantity(0, "yd3"), parts: [], shrinkage: percent(91) }],
     [
       "range volume: more than zero [0 yd3]",
-      'missing parts: at least one part ["an empty list"]',
+      "missing parts: at least one part [an empty list]",
       "range shrinkage: 0 to 90 % [91 %]",
     ],
   ],
@@ -222,7 +222,7 @@ const rows: readonly Refusal[] = [
     "shares that are no whole",
     mixWeights,
     [{ ...mix, parts: [part("sand", 80), part("peat", 19.8)] }],
-    ['conflict parts: shares that make 100 % ["shares of 99.8 % together"]'],
+    ["conflict parts: shares that make 100 % [shares of 99.8 % together]"],
   ],
   [
     "very many parts",

@@ -117,7 +117,7 @@ describe("ponds", () => {
         code: "pond/copper-and-fish",
         severity: "warning",
         params: { lowest: 50, highest: 250 },
-        text: "Copper kills fish and other animals of the water, the sooner the less alkaline it is. Measure the total alkalinity of this pond, not its hardness or pH. The label's greatest concentration wins over this rule of thumb.",
+        text: "Copper kills fish and other water animals, the more easily the lower the alkalinity. Measure the total alkalinity of this pond, not its hardness or pH. The label's maximum concentration wins over this rule of thumb.",
         source: expect.objectContaining({ publisher: "University of Florida, IFAS Extension", year: 2014 }),
       },
     ]);

@@ -21,7 +21,7 @@ const rows: readonly Refusal[] = [
     [{}],
     ["missing rows: a list with at least one row of soundings [undefined]"],
   ],
-  ["no rows", meanDepth, [{ rows: [] }], ['missing rows: at least one row of soundings ["an empty list"]']],
+  ["no rows", meanDepth, [{ rows: [] }], ["missing rows: at least one row of soundings [an empty list]"]],
   [
     "rows that are none",
     meanDepth,
@@ -37,7 +37,7 @@ const rows: readonly Refusal[] = [
     "soundings that are all zero",
     meanDepth,
     [{ rows: [[ft(0), ft(0)]] }],
-    ['range rows: a depth of more than zero ["soundings that are all zero"]'],
+    ["range rows: a depth of more than zero [soundings that are all zero]"],
   ],
   [
     "very many rows",
@@ -109,21 +109,19 @@ const rows: readonly Refusal[] = [
     "an odd number of layers",
     contourVolume,
     [{ ...pond, areas: [acre(2), acre(1)] }],
-    [
-      'conflict areas: an even number of layers; or another rule: average end area, cone frustum ["1 layers"]',
-    ],
+    ["conflict areas: an even number of layers; or another rule: average end area, cone frustum [1 layer]"],
   ],
   [
     "unequal layers",
     contourVolume,
     [{ ...pond, interval: [ft(2), ft(3)] }],
-    ['conflict interval: equal intervals for the prismoidal rule ["unequal intervals"]'],
+    ["conflict interval: equal intervals for the prismoidal rule [unequal intervals]"],
   ],
   [
     "fewer intervals than layers",
     contourVolume,
     [{ ...pond, interval: [ft(2)] }],
-    ['conflict interval: one for each layer ["1 for 2 layers"]'],
+    ["conflict interval: one for each layer [1 for 2 layers]"],
   ],
   [
     "no intervals in the list",

@@ -219,6 +219,6 @@ describe("the length that makes an area", () => {
 
 test("a triangle that does not close says at which side, with its length", () => {
   expect(problemsOf(() => triangleAreaFromSides({ a: ft(1), b: ft(9), c: ft(2) }))).toMatchObject([
-    { code: "infeasible", path: "b", got: '"9 ft"' },
+    { code: "infeasible", path: "b", got: "9 ft" },
   ]);
 });

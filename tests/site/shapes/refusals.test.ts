@@ -123,13 +123,13 @@ const rows: readonly Refusal[] = [
     "three sides that do not close",
     triangleAreaFromSides,
     [{ a: ft(3), b: ft(9), c: ft(4) }],
-    ['infeasible b: less than the other two sides together, 7 ft: measure the three again ["9 ft"]'],
+    ["infeasible b: less than the other two sides together, 7 ft: measure the three again [9 ft]"],
   ],
   [
     "three sides in one line",
     triangleAreaFromSides,
     [{ a: ft(0.1), b: ft(0.2), c: ft(0.3) }],
-    ['infeasible c: less than the other two sides together, 0.3 ft: measure the three again ["0.3 ft"]'],
+    ["infeasible c: less than the other two sides together, 0.3 ft: measure the three again [0.3 ft]"],
   ],
   [
     "nothing of a circle",
@@ -141,7 +141,7 @@ const rows: readonly Refusal[] = [
     "a circle told twice",
     circleArea,
     [{ radius: ft(3), diameter: ft(6) }],
-    ['conflict radius: one of radius, diameter and circumference ["radius and diameter"]'],
+    ["conflict radius: one of radius, diameter and circumference [radius and diameter]"],
   ],
   [
     "a circle told by what is none",
@@ -213,14 +213,14 @@ const rows: readonly Refusal[] = [
     "a segment told twice",
     segmentArea,
     [{ chord: ft(3), height: ft(1), radius: ft(9), angle: deg(90) }],
-    ['conflict chord: chord and height, or radius and angle ["measures of both pairs"]'],
+    ["conflict chord: chord and height, or radius and angle [measures of both pairs]"],
   ],
   [
     "a chord and an angle",
     segmentArea,
     [{ chord: ft(3), angle: deg(90) }],
     [
-      'conflict chord: chord and height, or radius and angle ["measures of both pairs"]',
+      "conflict chord: chord and height, or radius and angle [measures of both pairs]",
       'missing height: a length, such as quantity(40, "ft") [undefined]',
     ],
   ],
@@ -267,7 +267,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ outerRadius: ft(3), width: ft(1) }],
     [
-      'conflict outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring ["outerRadius and width"]',
+      "conflict outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [outerRadius and width]",
     ],
   ],
   [
@@ -275,7 +275,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ outerDiameter: ft(9), innerDiameter: ft(5), width: ft(2) }],
     [
-      'conflict outerDiameter: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring ["outerDiameter and innerDiameter and width"]',
+      "conflict outerDiameter: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [outerDiameter and innerDiameter and width]",
     ],
   ],
   [
@@ -337,7 +337,7 @@ const rows: readonly Refusal[] = [
     quadrilateralArea,
     [{ diagonal: ft(9), height1: ft(3), a: ft(5) }],
     [
-      'conflict height1: height1 and height2, or the four sides a, b, c, d ["heights and sides"]',
+      "conflict height1: height1 and height2, or the four sides a, b, c, d [heights and sides]",
       'missing height2: a length, such as quantity(40, "ft") [undefined]',
     ],
   ],
@@ -364,8 +364,8 @@ const rows: readonly Refusal[] = [
     quadrilateralArea,
     [{ diagonal: ft(9), a: ft(4), b: ft(4), c: ft(3), d: ft(3) }],
     [
-      'infeasible diagonal: less than the other two sides together, 8 ft: measure the three again ["9 ft"]',
-      'infeasible diagonal: less than the other two sides together, 6 ft: measure the three again ["9 ft"]',
+      "infeasible diagonal: less than the other two sides together, 8 ft: measure the three again [9 ft]",
+      "infeasible diagonal: less than the other two sides together, 6 ft: measure the three again [9 ft]",
     ],
   ],
   [

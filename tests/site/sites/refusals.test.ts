@@ -133,12 +133,12 @@ const rows: readonly Refusal[] = [
       "type cutOuts: a list with at least one shape [7]",
     ],
   ],
-  ["very many parts", netArea, [{ parts: very }], ['range parts: 10000 shapes or fewer ["10001 shapes"]']],
+  ["very many parts", netArea, [{ parts: very }], ["range parts: 10000 shapes or fewer [10001 shapes]"]],
   [
     "more cut out than there is",
     netArea,
     [{ parts: [{ area: quantity(9, "ft2") }], cutOuts: [{ area: quantity(2, "yd2") }] }],
-    ['range cutOuts: 9 ft2 or less, which is what the parts are ["18 ft2"]'],
+    ["range cutOuts: 9 ft2 or less, which is what the parts are [18 ft2]"],
   ],
   [
     "no parts of a description",
@@ -161,7 +161,7 @@ const rows: readonly Refusal[] = [
     "very many parts of a description",
     siteArea,
     [{ parts: [lawn], cutOuts: very }],
-    ['range cutOuts: 10000 shapes or fewer ["10001 shapes"]'],
+    ["range cutOuts: 10000 shapes or fewer [10001 shapes]"],
   ],
   [
     "no shape and no tape",
@@ -202,14 +202,14 @@ const rows: readonly Refusal[] = [
     areaEstimate,
     [known, tape],
     [
-      'range shape: a shape with its measures: the error of a known area is stated, statedEstimate takes it ["an area that is known already"]',
+      "range shape: a shape with its measures: the error of a known area is stated, statedEstimate takes it [an area that is known already]",
     ],
   ],
   [
     "very many measures",
     areaEstimate,
     [{ shape: "offsets", spacing: ft(1), widths: Array.from({ length: 501 }, () => ft(3)) }, tape],
-    ['range shape: 500 or less ["502 measures"]'],
+    ["range shape: 500 or less [502 measures]"],
   ],
   [
     "no site and no tape",
@@ -225,8 +225,8 @@ const rows: readonly Refusal[] = [
     siteAreaEstimate,
     [{ parts: [lawn, known], cutOuts: [{ ...known, area: quantity(1, "ft2") }] }, tape],
     [
-      'range parts[1]: a shape with its measures: the error of a known area is stated, statedEstimate takes it ["an area that is known already"]',
-      'range cutOuts[0]: a shape with its measures: the error of a known area is stated, statedEstimate takes it ["an area that is known already"]',
+      "range parts[1]: a shape with its measures: the error of a known area is stated, statedEstimate takes it [an area that is known already]",
+      "range cutOuts[0]: a shape with its measures: the error of a known area is stated, statedEstimate takes it [an area that is known already]",
     ],
   ],
 ];

@@ -257,7 +257,7 @@ const rows: readonly Refusal[] = [
     "two rules",
     containment,
     [{ ...tank, margin: quantity(110, "%") }],
-    ['conflict rule: one of rule (open 125 %, roofed 110 %), margin, and rain ["rule and margin"]'],
+    ["conflict rule: one of rule (open 125 %, roofed 110 %), margin, and rain [rule and margin]"],
   ],
   [
     "a margin of 10 %",
@@ -293,7 +293,7 @@ const rows: readonly Refusal[] = [
     "footprints as large as the floor",
     containment,
     [{ ...tank, floor: quantity(9, "ft2"), footprints: [quantity(9, "ft2")] }],
-    ['infeasible footprints: footprints of other tanks on a part of the floor ["as much as the floor"]'],
+    ["infeasible footprints: footprints of other tanks on a part of the floor [as much as the floor]"],
   ],
   [
     "things that are none",

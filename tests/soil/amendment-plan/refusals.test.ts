@@ -60,7 +60,7 @@ describe("refusals say where in the plan's own input they come from", () => {
     ],
     [
       plan({ conventions: { nutrients: { guideline: "minimum levels, Mehlich 3", list: [] } } }),
-      'missing conventions.nutrients.list: expected at least one nutrient, got "an empty list"',
+      "missing conventions.nutrients.list: expected at least one nutrient, got an empty list",
     ],
     [
       plan({ conventions: { nutrients: { guideline: "minimum levels, Mehlich 3", list: ["N"] } } }),

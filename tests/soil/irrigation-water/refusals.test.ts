@@ -60,7 +60,7 @@ describe("irrigation water", () => {
     [adjusted({ method: "pHc" }), record("missing pHc|^not-finite pHc|^type pHc")],
     [
       () => call.sodiumAdsorptionRatio({ ...water, Ca: ion(0, "Ca"), Mg: ion(0, "Mg") }),
-      'infeasible water.Ca: expected some calcium or magnesium: the ratio has no value, got "no calcium and no magnesium"',
+      "infeasible water.Ca: expected some calcium or magnesium: the ratio has no value, got no calcium and no magnesium",
     ],
     [
       () => call.sodiumAdsorptionRatio({ Na: ion(4, "Na") }),
@@ -92,7 +92,7 @@ describe("irrigation water", () => {
           conductivity: 3,
           pH: 15,
         }),
-      'conflict water.NO3-N: expected nitrate as NO3 or as NO3-N, not both, got "both"',
+      "conflict water.NO3-N: expected nitrate as NO3 or as NO3-N, not both, got both",
       record("type water.conductivity: "),
       "range water.pH: expected 14 or less, got 15",
     ],
@@ -106,7 +106,7 @@ describe("irrigation water", () => {
           { share: percent(50), water },
           { share: percent(40), water },
         ]),
-      'conflict parts: expected shares that add up to 100 %, got "90 % in all"',
+      "conflict parts: expected shares that add up to 100 %, got 90 % in all",
     ],
     [
       () => call.blendWaters([{ share: percent(-1), water: 3 }]),
@@ -123,11 +123,11 @@ describe("irrigation water", () => {
     ],
     [
       leaching({ water: dS(5) }),
-      'infeasible water: expected less than 5 dS/m: at or above it no leaching holds the soil at this level; blend the water, or choose a grass that tolerates more salt, got "5 dS/m"',
+      "infeasible water: expected less than 5 dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt, got 5 dS/m",
     ],
     [
       leaching({ method: "drainage water", water: dS(2) }),
-      'infeasible water: expected less than 2 dS/m: at or above it no leaching holds the soil at this level; blend the water, or choose a grass that tolerates more salt, got "2 dS/m"',
+      "infeasible water: expected less than 2 dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt, got 2 dS/m",
     ],
     [
       leaching({ method: "by eye", soil: dS(0) }),

@@ -8,7 +8,7 @@ type Plain = (...input: unknown[]) => unknown;
 const call = soil as unknown as Readonly<Record<keyof typeof soil, Plain>>;
 const cce = (value: number) => quantity(value, "lb/1000 ft2", "CaCO3 equivalent");
 const standard = (value: number) => quantity(value, "US ton/acre", "product:standard-lime");
-const both = 'conflict rate: expected a requirement, or a rate with its measure, not both, got "both"';
+const both = "conflict rate: expected a requirement, or a rate with its measure, not both, got both";
 const equal = "the weight that the label sets equal to a ton of standard lime";
 
 describe("the lime at hand, told at its place", () => {

@@ -51,7 +51,7 @@ describe("the lime at hand", () => {
     ],
     [
       passing({ passing: { 4: 100 }, fractions: [1] }),
-      'conflict sieves.fractions: expected passing or fractions, not both, got "both"',
+      "conflict sieves.fractions: expected passing or fractions, not both, got both",
     ],
     [
       passing({ passing: { 4: 100, 8: 101, 20: 50 } }),
@@ -74,11 +74,11 @@ describe("the lime at hand", () => {
     ],
     [
       passing({ fractions: [10, 20, 30, 30] }),
-      'conflict sieves.fractions: expected 100 % in all: percent that passes each sieve goes into passing, got "90 % in all"',
+      "conflict sieves.fractions: expected 100 % in all: percent that passes each sieve goes into passing, got 90 % in all",
     ],
     [
       rate({ requirement: {} }),
-      'conflict rate: expected a requirement, or a rate with its measure, not both, got "both"',
+      "conflict rate: expected a requirement, or a rate with its measure, not both, got both",
     ],
     [
       rate({ rate: undefined, measure: undefined }),

@@ -60,7 +60,7 @@ describe("reports", () => {
         cations: { Ca: ppm(0, "Ca/soil"), Mg: ppm(0, "Mg/soil"), K: ppm(0, "K/soil") },
         acidity: meq(0),
       }),
-      'infeasible cations: expected a soil that holds some charge, got "nothing but zeros"',
+      "infeasible cations: expected a soil that holds some charge, got nothing but zeros",
     ],
     [
       () => call.exchangeableCharge(ppm(100, "K2O/soil")),

@@ -70,14 +70,14 @@ describe("soil tests, leaves and organic matter", () => {
     ],
     [
       reading({ guideline: { ...own, rows: [], source: { title: "Turf" } } }),
-      'missing guideline.rows: expected at least one row, got "an empty list"',
+      "missing guideline.rows: expected at least one row, got an empty list",
       "missing guideline.source.publisher: expected who published it, got undefined",
     ],
     [
       reading({ guideline: "by eye" }),
       record('type guideline: expected one of "minimum levels, Mehlich 3", '),
     ],
-    [use({ perNitrogen: 0.5 }), 'conflict perNitrogen: expected a grass or a ratio, not both, got "both"'],
+    [use({ perNitrogen: 0.5 }), "conflict perNitrogen: expected a grass or a ratio, not both, got both"],
     [use({ grass: undefined, perNitrogen: 2.1 }), "range perNitrogen: expected 2 or less, got 2.1"],
     [
       use({ nutrient: "P" }),

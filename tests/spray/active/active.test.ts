@@ -379,7 +379,7 @@ describe("asApplied", () => {
     expect(asApplied({ used, area, fertilizer: feed, limits: [limit(87.12, 1)] }).findings).toEqual([]);
     const noRecord = asApplied({ used, area, limits: [limit(130.68, 1)] });
     expect(noRecord.remainingUnderStatedLimits).toEqual([]);
-    expect(noRecord.notChecked.join(" ")).toContain("what this application holds of it is not known");
+    expect(noRecord.notChecked.join(" ")).toContain("how much of it this application puts down is not known");
     expect(noRecord.notChecked).toContain("limits that were not given here");
   });
 

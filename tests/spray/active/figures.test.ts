@@ -27,7 +27,7 @@ describe("what was applied", () => {
       code: "as-applied/limit-exceeded",
       severity: "warning",
       params: { of: "product", period: "calendar year 2026", beyond: 0.5, unit: "gal/acre" },
-      text: "What went down of product in the calendar year 2026 is over the stated limit by 0.5 gal/acre.",
+      text: "The product applied in the calendar year 2026 is over the stated limit by 0.5 gal/acre.",
       source: "the label",
     });
     expect(found.findings[0]?.params).toEqual({ percent: 50, tolerance: 5 });

@@ -346,8 +346,8 @@ const rows: readonly Refusal[] = [
     asApplied,
     [{ used, area, limits: [{ ...limit, period: long, source: long }] }],
     [
-      'range limits[0].period: 1000 characters or fewer ["a text of 1001 characters"]',
-      'range limits[0].source: 1000 characters or fewer ["a text of 1001 characters"]',
+      "range limits[0].period: 1000 characters or fewer [a text of 1001 characters]",
+      "range limits[0].source: 1000 characters or fewer [a text of 1001 characters]",
     ],
   ],
   [

@@ -42,7 +42,7 @@ const rows: readonly Refusal[] = [
     calibrationByCatch,
     [{ catches: [], area: quantity(0, "ft2"), nozzles: 0, outOf: 0 }],
     [
-      'missing catches: at least one reading ["an empty list"]',
+      "missing catches: at least one reading [an empty list]",
       "range area: more than zero [0 ft2]",
       "range nozzles: a whole number, 1 or more [0]",
       "range outOf: a whole number, 1 or more [0]",
@@ -138,7 +138,7 @@ const rows: readonly Refusal[] = [
     "very many catches",
     calibrationByCatch,
     [{ catches: Array.from({ length: 1001 }, () => ounces(9)), area }],
-    ['range catches: 1000 or less ["a list of 1001"]'],
+    ["range catches: 1000 or less [a list of 1001]"],
   ],
   [
     "nothing refilled",
@@ -159,7 +159,7 @@ const rows: readonly Refusal[] = [
     "no refills",
     calibrationByRefill,
     [{ refills: [], area }],
-    ['missing refills: at least one reading ["an empty list"]'],
+    ["missing refills: at least one reading [an empty list]"],
   ],
   [
     "a refill of none",

@@ -284,13 +284,13 @@ const rows: readonly Refusal[] = [
     "no nozzle of a boom",
     nozzleCheck,
     [{ ...boom, catches: [] }],
-    ['missing catches: at least one reading ["an empty list"]'],
+    ["missing catches: at least one reading [an empty list]"],
   ],
   [
     "a boom that gave nothing",
     nozzleCheck,
     [{ ...boom, catches: [spray(0), spray(0)] }],
-    ['range catches: catches whose mean is more than zero: a boom that sprays ["nothing caught"]'],
+    ["range catches: catches whose mean is more than zero: a boom that sprays [nothing caught]"],
   ],
   [
     "catches that are not there",
@@ -422,7 +422,7 @@ const rows: readonly Refusal[] = [
     "no sizes and no pressure",
     pulseTips,
     [{ ...sizes, sizes: [], pressure: psi(0) }],
-    ['missing sizes: at least one size ["an empty list"]', "range pressure: more than zero [0 psi]"],
+    ["missing sizes: at least one size [an empty list]", "range pressure: more than zero [0 psi]"],
   ],
   [
     "a duty of tips without its ends",
@@ -497,7 +497,7 @@ const rows: readonly Refusal[] = [
     "no tips",
     tipChoices,
     [{ ...job, pressures: undefined, tips: [] }],
-    ['missing tips: at least one tip ["an empty list"]'],
+    ["missing tips: at least one tip [an empty list]"],
   ],
   [
     "tips that are none",
@@ -522,7 +522,7 @@ const rows: readonly Refusal[] = [
     "a chart of nothing",
     tipChoices,
     [{ ...job, pressures: undefined, tips: [{ ...one, droplets: [] }] }],
-    ['missing tips[0].droplets: at least one pressure with its class ["an empty list"]'],
+    ["missing tips[0].droplets: at least one pressure with its class [an empty list]"],
   ],
   [
     "a chart by wrong words",

@@ -340,7 +340,7 @@ const rows: readonly Refusal[] = [
     "no times",
     groundSpeed,
     [{ course: quantity(100, "ft"), times: [] }],
-    ['missing times: at least one reading ["an empty list"]'],
+    ["missing times: at least one reading [an empty list]"],
   ],
   [
     "times of none and another average",

@@ -54,7 +54,7 @@ const rows: readonly Refusal[] = [
     "a table without steps",
     deicingRate,
     [{ pavement, table: { ...table, steps: [] } }],
-    ['missing table.steps: at least one step ["an empty list"]'],
+    ["missing table.steps: at least one step [an empty list]"],
   ],
   [
     "steps that are none",

@@ -96,14 +96,14 @@ const rows: readonly Refusal[] = [
     "pans at several distances",
     overlapDeposits,
     [uneven, { swath, driving: "one direction", positions: "pans" }],
-    ['conflict positions: a number of strips, because the pans are not evenly spaced ["pans"]'],
+    ["conflict positions: a number of strips, because the pans are not evenly spaced [pans]"],
   ],
   [
     "a line of travel beside the pans",
     overlapDeposits,
     [aside, { swath, driving: "back and forth", positions: "pans" }],
     [
-      'conflict positions: a number of strips, because the line of travel runs neither through a pan nor half-way between two ["pans"]',
+      "conflict positions: a number of strips, because the line of travel runs neither through a pan nor half-way between two [pans]",
     ],
   ],
   [
@@ -218,7 +218,7 @@ const rows: readonly Refusal[] = [
     "a search by pans at several distances",
     swathSearch,
     [uneven, { ...search, step: m(1) }],
-    ['conflict positions: a number of strips, because the pans are not evenly spaced ["pans"]'],
+    ["conflict positions: a number of strips, because the pans are not evenly spaced [pans]"],
   ],
   [
     "a search from one position by n - 1",
@@ -231,7 +231,7 @@ const rows: readonly Refusal[] = [
     swathSearch,
     [aside, { ...search, driving: "back and forth" }],
     [
-      'conflict positions: a number of strips, because the line of travel runs neither through a pan nor half-way between two ["pans"]',
+      "conflict positions: a number of strips, because the line of travel runs neither through a pan nor half-way between two [pans]",
     ],
   ],
   [
@@ -275,13 +275,13 @@ const rows: readonly Refusal[] = [
     "a result of another length",
     swathCvPercent,
     [{ ...kernel, outPercent: new Float64Array(2) }],
-    ['conflict outPercent: as many as swathsM has, which is 1 ["2 places"]'],
+    ["conflict outPercent: as many as swathsM has, which is 1 [2 places]"],
   ],
   [
     "a result in the swaths",
     swathCvPercent,
     [{ ...kernel, outPercent: kernel.swathsM }],
-    ['conflict outPercent: a separate list: no memory shared with inputs ["one of the inputs"]'],
+    ["conflict outPercent: a separate list: no memory shared with inputs [one of the inputs]"],
   ],
   [
     "deposits that are no number",

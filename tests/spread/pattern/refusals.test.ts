@@ -38,7 +38,7 @@ const rows: readonly Refusal[] = [
     "two pans",
     spreadPattern,
     [{ ...input, catches: [1, 2] }],
-    ['missing catches: 3 pans or more: fewer show no pattern ["2 catches"]'],
+    ["missing catches: 3 pans or more: fewer show no pattern [2 catches]"],
   ],
   [
     "catches that are not there",
@@ -75,7 +75,7 @@ const rows: readonly Refusal[] = [
         ],
       },
     ],
-    ['conflict catches[1]: 3, as in catches[0] ["4 catches"]'],
+    ["conflict catches[1]: 3, as in catches[0] [4 catches]"],
   ],
   [
     "a weighing that is a number",
@@ -96,7 +96,7 @@ const rows: readonly Refusal[] = [
       },
     ],
     [
-      'missing catches[0]: 3 pans or more: fewer show no pattern ["2 catches"]',
+      "missing catches[0]: 3 pans or more: fewer show no pattern [2 catches]",
       "range catches[1][1]: 0 or more [-2]",
     ],
   ],
@@ -104,7 +104,7 @@ const rows: readonly Refusal[] = [
     "very many pans",
     spreadPattern,
     [{ ...input, catches: many }],
-    ['range catches: 100000 items or fewer ["a list of 100001"]'],
+    ["range catches: 100000 items or fewer [a list of 100001]"],
   ],
   [
     "a unit that is none",
@@ -175,7 +175,7 @@ const rows: readonly Refusal[] = [
     "fewer places than catches",
     spreadPattern,
     [{ ...input, pans: at(-1, 1) }],
-    ['conflict pans.offsets: 3, one for each catch ["2 offsets"]'],
+    ["conflict pans.offsets: 3, one for each catch [2 offsets]"],
   ],
   [
     "places from right to left",
@@ -321,7 +321,7 @@ const rows: readonly Refusal[] = [
     "a pattern with very many pans",
     patternBalance,
     [{ ...pattern, catches: many }],
-    ['range pattern.catches: 100000 items or fewer ["a list of 100001"]'],
+    ["range pattern.catches: 100000 items or fewer [a list of 100001]"],
   ],
   [
     "nothing thrown wider than the row",

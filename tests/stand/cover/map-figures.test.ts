@@ -108,7 +108,7 @@ describe("a grow-in on a map", () => {
         severity: "note",
         path: "factors.nitrogen",
         params: { factor: "nitrogen", percent: 120 },
-        text: "The factor for nitrogen is 120 %: it raises the rate above the one stated as its best.",
+        text: "The factor for nitrogen is 120 %: it raises the rate above the one stated as the best.",
       },
     ]);
     // nothing grows where a factor is nothing, and all three rates may be the same

@@ -99,7 +99,7 @@ const rows: readonly Refusal[] = [
     ["110", 3],
     ['type covered: a list of figures, 1 for covered, 0 for bare ["110"]'],
   ],
-  ["a map without cells", cellsToCover, [[], 1], ['range covered: 1 to 4000000 cells ["0 cells"]']],
+  ["a map without cells", cellsToCover, [[], 1], ["range covered: 1 to 4000000 cells [0 cells]"]],
   [
     "a map of other figures",
     cellsToCover,
@@ -110,7 +110,7 @@ const rows: readonly Refusal[] = [
     "a map that is bare",
     cellsToCover,
     [[0, 0], 2],
-    ['range covered: cells that are covered, 1 or more ["no cell that is covered"]'],
+    ["range covered: cells that are covered, 1 or more [no cell that is covered]"],
   ],
   [
     "a map that is no rectangle",
@@ -224,7 +224,7 @@ const rows: readonly Refusal[] = [
     "a bare map",
     coverOverTime,
     [{ ...base, start: { patches: { ...patches, covered: [0, 0, 0, 0] } } }],
-    ['range start.patches.covered: cells that are covered, 1 or more ["no cell that is covered"]'],
+    ["range start.patches.covered: cells that are covered, 1 or more [no cell that is covered]"],
   ],
   [
     "a map whose columns do not divide it",
@@ -242,7 +242,7 @@ const rows: readonly Refusal[] = [
     "a map without cells in a start",
     coverOverTime,
     [{ ...base, start: { patches: { ...patches, covered: [] } } }],
-    ['range start.patches.covered: 1 to 4000000 cells ["0 cells"]'],
+    ["range start.patches.covered: 1 to 4000000 cells [0 cells]"],
   ],
   [
     "dates that are none",
@@ -373,7 +373,7 @@ const rows: readonly Refusal[] = [
     "no targets in the list",
     coverOverTime,
     [{ ...base, targets: [] }],
-    ['missing targets: at least one cover ["an empty list"]'],
+    ["missing targets: at least one cover [an empty list]"],
   ],
   [
     "very many targets",
@@ -443,7 +443,7 @@ const rows: readonly Refusal[] = [
     coverOverTime,
     [{ ...base, growth: { season, observed } }],
     [
-      'missing growth: observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones ["no temperatures on 3 days, the first on 2026-05-03"]',
+      'missing growth: observed, forecast or normals for every day; gaps: "next source" skips a gap in the observed ones [no temperatures on 3 days, the first on 2026-05-03]',
     ],
   ],
   [
@@ -535,7 +535,7 @@ const rows: readonly Refusal[] = [
         cover: percent(100),
       },
     ],
-    ['infeasible cover: less than 100 %: plants at random places never reach it ["100 %"]'],
+    ["infeasible cover: less than 100 %: plants at random places never reach it [100 %]"],
   ],
   [
     "nothing for a rate",

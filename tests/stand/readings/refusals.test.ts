@@ -23,7 +23,7 @@ const rows: readonly Refusal[] = [
     greenSpeed,
     [{ up: [], down: [ft(9), ft(0), quantity(9, "lb")] }],
     [
-      'missing up: at least one roll ["an empty list"]',
+      "missing up: at least one roll [an empty list]",
       "range down[1]: more than zero [0 ft]",
       "unit/mismatch down[2]: a length, such as 10 ft or 3 m [9 lb]",
     ],
@@ -49,7 +49,7 @@ const rows: readonly Refusal[] = [
     [{ counts: [1, -1, 0.5, "2", Number.NaN], core }],
     ["range counts[1]: a whole number, zero or more [-1]"],
   ],
-  ["no counts", pestDensity, [{ counts: [], core }], ['missing counts: at least one core ["an empty list"]']],
+  ["no counts", pestDensity, [{ counts: [], core }], ["missing counts: at least one core [an empty list]"]],
   [
     "counts of a whole country",
     pestDensity,

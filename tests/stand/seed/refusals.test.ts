@@ -265,7 +265,7 @@ const rows: readonly Refusal[] = [
     "a lot beside live seed",
     expectedSeedlings,
     [{ rate: live, lot, seedsPerMass: each, emergence }],
-    ['conflict lot: no lot, or a rate of seed ["a lot with a rate of pure live seed"]'],
+    ["conflict lot: no lot, or a rate of seed [a lot with a rate of pure live seed]"],
   ],
   [
     "no lot beside seed",
@@ -299,7 +299,7 @@ const rows: readonly Refusal[] = [
     "a mixture of nothing",
     seedMixture,
     [{ components: [] }],
-    ['missing components: at least one component ["an empty list"]'],
+    ["missing components: at least one component [an empty list]"],
   ],
   [
     "a mixture of kinds without anything",
@@ -328,7 +328,7 @@ const rows: readonly Refusal[] = [
     "more than all by weight",
     seedMixture,
     [{ components: [kind, { ...kind, name: "bent", byWeight: percent(51) }] }],
-    ['range components: 100 % or less in all ["101 % in all"]'],
+    ["range components: 100 % or less in all [101 % in all]"],
   ],
   [
     "a kind whose name is a number",
@@ -346,7 +346,7 @@ const rows: readonly Refusal[] = [
     "less than all by count",
     seedMixtureByCount,
     [{ components: [byCount, { ...byCount, name: "bent", byCount: percent(49.4) }] }],
-    ['range components: 100 % in all ["99.4 % in all"]'],
+    ["range components: 100 % in all [99.4 % in all]"],
   ],
   [
     "a kind without a count",
@@ -359,7 +359,7 @@ const rows: readonly Refusal[] = [
     "a label of no kind",
     seedLabel,
     [{ components: [] }],
-    ['missing components: at least one component ["an empty list"]'],
+    ["missing components: at least one component [an empty list]"],
   ],
   [
     "a label with wrong lines",
@@ -394,7 +394,7 @@ const rows: readonly Refusal[] = [
         ],
       },
     ],
-    ['range components: 100 % or less in all ["purities of 196 % in all"]'],
+    ["range components: 100 % or less in all [purities of 196 % in all]"],
   ],
   [
     "a label of very many",
@@ -433,7 +433,7 @@ const rows: readonly Refusal[] = [
     "a lot with a rate of seed",
     seedOrder,
     [{ area: quantity(1, "ha"), rate, lot }],
-    ['conflict lot: no lot, or a rate of pure live seed ["a lot with a rate of seed"]'],
+    ["conflict lot: no lot, or a rate of pure live seed [a lot with a rate of seed]"],
   ],
   [
     "live seed to buy without a lot",

@@ -84,7 +84,7 @@ const rows: readonly Refusal[] = [
     "a year without a pass",
     coringProgram,
     [{ passes: [], target: percent(0) }],
-    ['missing passes: at least one pass ["an empty list"]', "range target: more than 0 % [0 %]"],
+    ["missing passes: at least one pass [an empty list]", "range target: more than 0 % [0 %]"],
   ],
   ["no target", coringProgram, [{ passes: [pass] }], ["missing target: a share, such as 85 % [undefined]"]],
   [

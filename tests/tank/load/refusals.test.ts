@@ -93,13 +93,13 @@ const rows: readonly Refused[] = [
     cut({ area: quantity(26_000, "acre") }),
     "range",
     "capacity",
-    "loads of which the job takes 10000 or fewer",
+    "with less per load the job takes more than 10000 loads",
   ],
   [
     cut({ area: quantity(26_000, "acre"), capacity: gallons(60), residualVolume: gallons(20) }),
     "range",
     "residualVolume",
-    "10000 or fewer",
+    "more than 10000 loads",
   ],
   [
     cut({ area: quantity(1000, "acre"), loadSplit: "fixed size", loadSize: gallons(1) }),

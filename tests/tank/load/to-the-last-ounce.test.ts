@@ -86,7 +86,7 @@ describe("a tank that keeps some", () => {
       "residualVolume",
       expect.stringContaining("0.5"),
     ]);
-    expect(problem?.expected).toContain("loads of which the job takes 10000 or fewer");
+    expect(problem?.expected).toContain("with less per load the job takes more than 10000 loads");
   });
 });
 

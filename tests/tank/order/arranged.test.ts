@@ -62,7 +62,7 @@ describe("an order by places and labels", () => {
     const circle = (...products: readonly Placed[]): readonly string[] =>
       permutations(products).map((given) => errorOf(() => arranged(given)).got);
     const told = (...words: readonly string[]): readonly string[] =>
-      words.map((word) => `label instructions in a circle: ${word}`);
+      words.map((word) => `instructions that go around in a circle: ${word}`);
     const found = circle(
       at("a", 0, { before: ["c", "b"] }),
       at("b", 0, { before: ["a"] }),

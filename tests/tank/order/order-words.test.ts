@@ -42,8 +42,8 @@ describe("labels in a circle", () => {
   const told = (words: string) => ({
     code: "conflict",
     path: "products",
-    got: expect.stringContaining(`label instructions in a circle: ${words}`),
-    expected: "label instructions that leave an order",
+    got: expect.stringContaining(`instructions that go around in a circle: ${words}`),
+    expected: "label instructions that do not contradict one another",
   });
 
   test("of one, of two and of three are named from the first by id on", () => {
@@ -204,7 +204,7 @@ describe("the words of steps", () => {
       "published mixing orders list this product type",
     );
     expect(step("premix", { lowRate: true })?.reason).toBe(
-      "So small an amount would not spread through the tank by itself. Common practice, no source.",
+      "Such a small amount would not spread through the tank on its own. Common practice, no source.",
     );
     expect(step("premix", { lowRate: true })?.productId).toBe("a");
     expect(step("premix", { lowRate: true })?.sources).toEqual([]);

@@ -15,7 +15,7 @@ const only = (input: WaterReportInput, code: string) => {
 };
 const open = (input: WaterReportInput) => waterReport(input).notChecked;
 const always =
-  "what the labels say of water, temperature, alkalinity, and how the mix changes pH and hardness";
+  "what the labels say about water, temperature, alkalinity, and how the mix changes pH and hardness";
 
 describe("hardness", () => {
   test("is told with every published threshold below it", () => {

@@ -96,7 +96,7 @@ describe("the working of a whole visit", () => {
     changed.spreads[0].amount.value = 118;
     const { derivations, notExplained } = explainWorkOrder(changed);
     expect(notExplained).toContain(
-      "feed 30-0-10: in all: the order has another figure than rate times area gives.",
+      "feed 30-0-10: in all: the figure in the order differs from rate times area.",
     );
     expect(derivations.map(({ title }) => title)).not.toContain("feed 30-0-10: in all");
   });

@@ -65,7 +65,7 @@ describe("cans, cycles and runs", () => {
     ],
     [
       () => call.cycleAndSoak({ ...run, timeToRunoff: min(2.4) }),
-      "infeasible runTime: expected a run of at most 24 cycles: put down less water a day, or by nozzles of a lower rate, got 60 min",
+      "infeasible runTime: expected a run of at most 24 cycles: put down less water a day, or use nozzles with a lower rate, got 60 min",
     ],
     [
       () => call.runTimeMultiplier({ method: "none", uniformity: percent(70) }),

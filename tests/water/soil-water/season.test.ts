@@ -42,23 +42,23 @@ describe("a season", () => {
     ],
     [
       balance({ rain: series([0, 2], "2026-06-02") }),
-      'missing rain: expected every day from 2026-06-01 to 2026-06-03, as use has them, got "days from 2026-06-02"',
+      "missing rain: expected every day from 2026-06-01 to 2026-06-03, as use has them, got days from 2026-06-02",
     ],
     [
       balance({ irrigation: series([0, 2]) }),
-      'missing irrigation: expected every day from 2026-06-01 to 2026-06-03, as use has them, got "days from 2026-06-01"',
+      "missing irrigation: expected every day from 2026-06-01 to 2026-06-03, as use has them, got days from 2026-06-01",
     ],
     [
       balance({ use: series([4, null, 4]) }),
-      'missing use.values[1]: expected a figure for every day of the season; gapsOf names the days without one, got "null on day 2"',
+      "missing use.values[1]: expected a figure for every day of the season; gapsOf names the days without one, got null on day 2",
     ],
     [
       balance({ irrigation: series([null, 0, 0]) }),
-      'missing irrigation.values[0]: expected a figure for every day of the season; gapsOf names the days without one, got "null on day 1"',
+      "missing irrigation.values[0]: expected a figure for every day of the season; gapsOf names the days without one, got null on day 1",
     ],
     [
       balance({ rain: series([0, 2, null]) }),
-      'missing rain.values[2]: expected a figure for every day of the season, or missingRain: "dry", got "null on day 3"',
+      'missing rain.values[2]: expected a figure for every day of the season, or missingRain: "dry", got null on day 3',
     ],
     [balance({ depletion: share(100) }), "range depletion: expected less than 100, got 100"],
     [balance({ before: mm(31) }), "range before: expected 30 or less, which the root zone holds, got 31"],

@@ -47,7 +47,7 @@ describe("cans", () => {
     ],
     [
       () => call.distributionUniformity({ catches: Array(4).fill(mm(0)) }),
-      'range catches: expected cans with water in them, 1 or more, got "cans that are all empty"',
+      "range catches: expected cans with water in them, 1 or more, got cans that are all empty",
     ],
     [
       () => call.distributionUniformity({ catches: [...cans, mm(1)], remainder: "refuse" }),

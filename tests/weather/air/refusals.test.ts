@@ -93,7 +93,7 @@ describe("thermometers", () => {
     ],
     [
       () => inversion({ lower: { ...low, height: m(2) }, upper: { ...high, height: m(2) } }),
-      'conflict upper.height: expected more than lower.height, which is 2 m, got "2 m"',
+      "conflict upper.height: expected more than lower.height, which is 2 m, got 2 m",
     ],
     [
       () => inversion({ lower: low, upper: high, accuracy: c(0.5) }),
@@ -112,7 +112,7 @@ describe("wet leaves", () => {
     [() => wet({}), "missing humidity: expected a column with unit and values, each a share, got undefined"],
     [
       () => wet({ humidity: column("%") }),
-      'missing humidity.values: expected at least one figure, got "an empty list"',
+      "missing humidity.values: expected at least one figure, got an empty list",
     ],
     [
       () => wet({ humidity: { unit: "%", values: Array(200_001).fill(80) } }),
@@ -129,11 +129,11 @@ describe("wet leaves", () => {
     ],
     [
       () => wet({ humidity, rain: column("mm", 1) }),
-      'conflict rain.values: expected as many as humidity has, which is 2, got "1 hours"',
+      "conflict rain.values: expected as many as humidity has, which is 2, got 1 hour",
     ],
     [
       () => wet({ humidity, temperature: column("°C", 20) }),
-      'conflict temperature.values: expected as many as humidity has, which is 2, got "1 hours"',
+      "conflict temperature.values: expected as many as humidity has, which is 2, got 1 hour",
     ],
     [
       () => wet({ humidity, humidityAtOrAbove: percent(0.9) }),

@@ -62,7 +62,7 @@ describe("light", () => {
     ],
     [
       () => light({ ppfdMicromol: Array(24).fill(null) }),
-      'missing ppfdMicromol: expected at least one reading, got "no reading"',
+      "missing ppfdMicromol: expected at least one reading, got no reading",
     ],
     [() => radiation({}), "missing radiation: expected the radiation of the day, in MJ/m2, got undefined"],
     [
