@@ -239,7 +239,7 @@ test("what is a hair over its bound is told with as many decimals as it takes", 
   const soak = { runTime: quantity(30, "min"), rate: quantity(1.5, "in/h"), intake: quantity(0.3, "in/h") };
   const short = cycleAndSoak({ ...soak, timeToRunoff: quantity(15, "min"), soak: quantity(59.8, "min") });
   expect(texts(short.findings)).toEqual([
-    "The soak of 59.8 min is shorter than the 60.0 min in which the standing water goes in.",
+    "The soak of 59.8 min is shorter than the 60.0 min that the standing water takes to soak in.",
   ]);
   // 0.40853 x 12.25 gal/min / 1 in2 is 5.0045 ft/s
   const pipe = pipeVelocity({ flow: quantity(12.25, "gal/min", "water"), diameter: inch(1) });

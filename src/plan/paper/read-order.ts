@@ -186,18 +186,17 @@ const sprayShape = record({
   watering,
 });
 
-const inLoads = (list: readonly unknown[]): unknown => described(counted(list.length, "load"));
-
 /** A treatment that is sprayed, whose products have an amount for every load. */
 const wholeSpray: Shape<object> = (input, path) => {
   const order = sprayShape(input, path);
   const loads = order.tank.loads.length;
+  const short = (at: string, list: readonly unknown[]): never =>
+    fail("conflict", at, described(counted(list.length, "load")), `${loads}, as the tank has`);
   if (order.tank.count !== loads)
     fail("conflict", `${path}.tank.count`, order.tank.count, `${loads}, as many as there are loads`);
   order.products.forEach((product, i) => {
     const at = `${path}.products[${i}]`;
-    if (product.loads.length !== loads)
-      fail("conflict", `${at}.loads`, inLoads(product.loads), `${loads}, as the tank has`);
+    if (product.loads.length !== loads) short(`${at}.loads`, product.loads);
     const { dimension } = product.amount;
     const unlike = product.loads.findIndex((load) => load.amount.dimension !== dimension);
     if (unlike >= 0)
@@ -211,12 +210,7 @@ const wholeSpray: Shape<object> = (input, path) => {
       anyAmount({ value: 1, unit: product.measured.unit }, `${at}.measured`).dimension === dimension ||
         fail("unit/mismatch", `${at}.measured.unit`, product.measured.unit, unitInWords(dimension));
     if (product.packets !== undefined && product.packets.perLoad.length !== loads)
-      fail(
-        "conflict",
-        `${at}.packets.perLoad`,
-        inLoads(product.packets.perLoad),
-        `${loads}, as the tank has`,
-      );
+      short(`${at}.packets.perLoad`, product.packets.perLoad);
   });
   return order;
 };

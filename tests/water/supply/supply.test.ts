@@ -129,7 +129,7 @@ describe("pressure", () => {
     expect(supplyPressure({ supply: psi(45), losses: [psi(15)], needed: psi(30) }).findings).toEqual([]);
     // 45 less 15.01 is 29.99, and not "30.0 where it works at 30.0"
     const hair = supplyPressure({ supply: psi(45), losses: [psi(15.01)], needed: psi(30) });
-    expect(hair.findings[0]?.text).toMatch(/^29\.99 psi are left at the head, and it works at 30\.00:/);
+    expect(hair.findings[0]?.text).toMatch(/^29\.99 psi is left at the head, which works at 30\.00:/);
     // Nothing is left: told without what the head needs, too.
     const dry = supplyPressure({ supply: psi(45), losses: [psi(40), psi(5)] });
     expect(dry.findings.map(({ code, params }) => [code, params.left, params.needed])).toEqual([
