@@ -170,12 +170,7 @@ export const swathCvPercent = (input: {
     );
   }
   if (out === catches || out === swathsM) {
-    fail(
-      "conflict",
-      "outPercent",
-      described("one of the inputs"),
-      "a separate list: no memory shared with inputs",
-    );
+    fail("conflict", "outPercent", described("an input"), "a separate list: no memory shared with inputs");
   }
   const mirror = backAndForth ? mirrorOf(input.firstPanM, spacing) : undefined;
   const total = checkedTotal(catches, "depositsKgPerM2");

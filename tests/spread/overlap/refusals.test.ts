@@ -281,7 +281,7 @@ const rows: readonly Refusal[] = [
     "a result in the swaths",
     swathCvPercent,
     [{ ...kernel, outPercent: kernel.swathsM }],
-    ["conflict outPercent: a separate list: no memory shared with inputs [one of the inputs]"],
+    ["conflict outPercent: a separate list: no memory shared with inputs [an input]"],
   ],
   [
     "deposits that are no number",
