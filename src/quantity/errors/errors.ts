@@ -101,7 +101,7 @@ const sound = (problem: Problem): Problem => {
  * // => 'rate: expected a unit, got "lbs" (did you mean lb?)'
  * ```
  */
-export const problemText = (problem: Problem): string => `${sound(problem).path}: ${problemReason(problem)}`;
+export const problemText = (problem: Problem): string => textOf(sound(problem));
 
 /**
  * What a {@link Problem} says without its place, for a form that shows it beside the field. An app in another language
@@ -113,14 +113,14 @@ export const problemText = (problem: Problem): string => `${sound(problem).path}
  * problemReason({ code: "range", path: "width", got: "0", expected: "more than 0" }); // => "expected more than 0, got 0"
  * ```
  */
-export const problemReason = (problem: Problem): string => {
-  const { expected, got, suggestion, choices } = sound(problem);
-  return (
-    `expected ${expected}, got ${got}` +
-    (suggestion ? ` (did you mean ${suggestion}?)` : "") +
-    (choices?.[0] ? ` (say which: ${choices.join(", ")})` : "")
-  );
-};
+export const problemReason = (problem: Problem): string => reasonOf(sound(problem));
+
+const reasonOf = ({ expected, got, suggestion, choices }: Problem): string =>
+  `expected ${expected}, got ${got}` +
+  (suggestion ? ` (did you mean ${suggestion}?)` : "") +
+  (choices?.[0] ? ` (say which: ${choices.join(", ")})` : "");
+
+const textOf = (problem: Problem): string => `${problem.path}: ${reasonOf(problem)}`;
 
 /** The message tells so many problems; the rest stand in `problems`. */
 const mostTold = 50;
@@ -158,7 +158,7 @@ export class RatewrightError extends Error {
   constructor(problems: Problem | readonly Problem[]) {
     const all: readonly Problem[] = [problems].flat().map(sound);
     const rest = all.length - mostTold;
-    const told = all.slice(0, mostTold).map(problemText);
+    const told = all.slice(0, mostTold).map(textOf);
     super(told.concat(rest > 0 ? `and ${rest} more` : []).join("\n"));
     Object.assign(this, all[0], { name: "RatewrightError", problems: all });
   }

@@ -1,4 +1,4 @@
-import { isSubstance, type PlainSubstance, substances } from "./substances.js";
+import { isSubstance, type PlainSubstance, substanceTokens } from "./substances.js";
 
 /**
  * What people call a substance. "Available phosphate" and "soluble potash" are the words that a
@@ -54,7 +54,7 @@ let table: ReadonlyMap<string, string> | undefined;
 /** The table of names, made anew. */
 export const madeNames = (): ReadonlyMap<string, string> => {
   const all = new Map<string, string>();
-  for (const token of substances) if (token.length > 2) all.set(token.toLowerCase(), token);
+  for (const token of substanceTokens) if (token.length > 2) all.set(token.toLowerCase(), token);
   for (const [token, list] of Object.entries(names)) {
     for (const name of list.split("|")) all.set(name, token);
   }
@@ -105,7 +105,7 @@ export interface SubstanceChoice {
  * ```
  */
 export const substanceChoices = (): readonly SubstanceChoice[] =>
-  substances
+  substanceTokens
     .filter((substance) => !neutral.includes(substance))
     .map((substance) => ({ substance, name: names[substance]?.split("|")[0] ?? substance }));
 

@@ -1,5 +1,5 @@
 import { readSubstance, substanceNames } from "../substance/substance-names.js";
-import { substances } from "../substance/substances.js";
+import { substanceTokens } from "../substance/substances.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
@@ -128,5 +128,5 @@ export const suggestSubstance = (text: string): string | undefined => {
   if (read !== undefined) return read;
   // a zero for the letter O
   const small = clean.toLowerCase().replace(/0/g, "o");
-  return substances.find((token) => token.toLowerCase() === small) ?? nearest(clean, substanceNames());
+  return substanceTokens.find((token) => token.toLowerCase() === small) ?? nearest(clean, substanceNames());
 };
