@@ -1,5 +1,6 @@
 import { fail, RatewrightError } from "../errors/errors.js";
-import { placed, readRecord } from "./record.js";
+import { problem, readOf, readUnit, told } from "./parts.js";
+import { made, placed } from "./record.js";
 
 /**
  * For `JSON.parse`: makes a quantity again of every `{ value, unit, of }` that JSON left of one, or
@@ -29,13 +30,18 @@ export const quantityReviver = (key: string, value: unknown): unknown => {
   return typeof number === "number" &&
     [unit, of, dimension].every((text) => typeof text === "string") &&
     Object.keys(more).length === 0
-    ? revived(value, path)
+    ? revived(number, unit, of, path)
     : value;
 };
 
-/** What a program stored has exact names: nothing here reads words. */
-const revived = (stored: unknown, path: string): unknown => {
-  const { value, problems } = readRecord(stored, {});
-  if (value === undefined) throw new RatewrightError(placed(problems, path));
-  return value;
+/** What a program stored has exact names, and its number is one: nothing here reads words or digits. */
+const revived = (number: number, unit: unknown, of: unknown, path: string): unknown => {
+  const value = Number.isFinite(number)
+    ? number
+    : problem("not-finite", "value", told(number), "a finite number");
+  const parts = [value, readUnit(unit, undefined, undefined), readOf(of, undefined, undefined)] as const;
+  const wrong = parts.flatMap((part) => (typeof part === "object" ? part : []));
+  if (wrong.length > 0) throw new RatewrightError(placed(wrong, path));
+  const [, exact, known] = parts as readonly [number, string, string];
+  return made(number, exact, known).value;
 };
