@@ -10,10 +10,11 @@ export const eachOf = <T>(
   path: string,
   of: string,
   read: (item: unknown, at: string, i: number) => T,
+  most: number = mostItems,
 ): readonly T[] => {
   // Its length is looked at before it is read.
-  if (Array.isArray(input) && input.length > mostItems)
-    outOfRange(path, described(`a list of ${input.length}`), { max: mostItems });
+  if (Array.isArray(input) && input.length > most)
+    outOfRange(path, described(`a list of ${input.length}`), { max: most });
   const list = expectList(input, path, of);
   const problems = checks();
   const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));

@@ -24,24 +24,34 @@ const boundNames = ["min", "max", "above", "below", "step", "unit", "count"] as 
 /** The words of a bound; `{}` is where the bounds are said. */
 export type RangeWords = `${string}{}${string}`;
 
-/** A bound that was computed is told with the digits that mean something. */
-const digits = (bound: number | string): string =>
-  typeof bound === "number" && !Number.isInteger(bound) ? String(Number(bound.toPrecision(7))) : `${bound}`;
+/**
+ * A bound that was computed is told with the digits that mean something, and never so that what it says would be refused: the
+ * least is rounded up and the most down, but for the noise of computing.
+ */
+const digits = (bound: number | string, way: "up" | "down"): string => {
+  if (typeof bound !== "number" || Number.isInteger(bound)) return `${bound}`;
+  const near = Number(bound.toPrecision(7));
+  const inside = way === "up" ? near >= bound : near <= bound;
+  if (inside || Math.abs(near - bound) <= 1e-9 * Math.abs(bound)) return String(near);
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(bound))) - 6);
+  return String(Number((near + (way === "up" ? step : -step)).toPrecision(7)));
+};
 
 const limits = (bounds: RangeBounds): string => {
   const { min, max, above, below, unit, count, step } = bounds;
   const things =
     count !== undefined && step === undefined ? ` ${count}` : unit === undefined ? "" : ` ${unit}`;
-  const of = (bound: number | string): string =>
-    bound === 0 && things === "" ? "zero" : `${digits(bound)}${things}`;
+  const of = (bound: number | string, way: "up" | "down"): string =>
+    bound === 0 && things === "" ? "zero" : `${digits(bound, way)}${things}`;
   if (min !== undefined && max !== undefined)
-    return min === max ? of(min) : `${digits(min)} to ${digits(max)}${things}`;
+    return min === max ? of(min, "up") : `${digits(min, "up")} to ${digits(max, "down")}${things}`;
   const ends: string[] = [];
-  if (min !== undefined) ends.push(`${of(min)} or ${typeof min === "string" ? "later" : "more"}`);
-  if (above !== undefined) ends.push(`more than ${of(above)}`);
-  if (below !== undefined) ends.push(`less than ${of(below)}`);
+  if (min !== undefined) ends.push(`${of(min, "up")} or ${typeof min === "string" ? "later" : "more"}`);
+  if (above !== undefined) ends.push(`more than ${of(above, "up")}`);
+  if (below !== undefined) ends.push(`less than ${of(below, "down")}`);
   const less = typeof max === "string" ? "earlier" : count === undefined ? "less" : "fewer";
-  if (max !== undefined) ends.push(ends.length > 0 ? `at most ${of(max)}` : `${of(max)} or ${less}`);
+  if (max !== undefined)
+    ends.push(ends.length > 0 ? `at most ${of(max, "down")}` : `${of(max, "down")} or ${less}`);
   return ends.join(" and ");
 };
 

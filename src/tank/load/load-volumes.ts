@@ -12,7 +12,7 @@ export const loadSplits: readonly LoadSplit[] = /* @__PURE__ */ frozen([
 ]);
 
 /** More loads than this are taken for a slip of units. */
-const mostLoads = 10_000;
+export const mostLoads = 10_000;
 
 /** Cuts a total into `count` parts of one size, the last of which takes what is left. */
 export const parts = (total: number, each: number, count: number): number[] => {

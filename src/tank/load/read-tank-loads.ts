@@ -11,7 +11,7 @@ import {
 } from "../../quantity/index.js";
 import { eachOf, sprayOf } from "../inputs.js";
 import { areaOf } from "../rate/amount-for.js";
-import { loadSplits } from "./load-volumes.js";
+import { loadSplits, mostLoads } from "./load-volumes.js";
 import type { TankLoad, TankLoads } from "./tank-loads.js";
 
 const fields = [
@@ -55,7 +55,7 @@ export const readTankLoads = (input: unknown, path: string): LoadPlan => {
     mixedFor: () => area("mixedFor"),
     capacity: () => sprayOf(plan.capacity, `${path}.capacity`),
     areaPerTank: () => area("areaPerTank"),
-    loads: () => eachOf(plan.loads, `${path}.loads`, "load", loadOf),
+    loads: () => eachOf(plan.loads, `${path}.loads`, "load", loadOf, mostLoads),
   });
   return { ...read, count: read.loads.length };
 };

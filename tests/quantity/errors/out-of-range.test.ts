@@ -37,7 +37,7 @@ describe("a value out of range", () => {
     [{ min: "0001-01-01", max: "9999-12-31" }, "0001-01-01 to 9999-12-31"],
     [{ max: "2036-05-18" }, "2036-05-18 or earlier"],
     [{ min: "2026-05-18" }, "2026-05-18 or later"],
-    [{ max: 12.345678901, unit: "ft" }, "12.34568 ft or less"],
+    [{ max: 12.345678901, unit: "ft" }, "12.34567 ft or less"],
   ];
 
   test.each(told)("%o is told as %s", (bounds, text) => {
@@ -58,7 +58,7 @@ describe("a value out of range", () => {
       code: "range",
       path: "depth",
       got: "3",
-      expected: "12.34568 ft or less, the height",
+      expected: "12.34567 ft or less, the height",
       params: { max: 12.345678901, unit: "ft" },
     });
   });

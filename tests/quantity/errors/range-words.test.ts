@@ -36,3 +36,16 @@ describe("a value out of range, in words", () => {
     expect(rangeProblem("x", "4", { min: 5, max: Number.NaN }).params).toEqual({ min: 5 });
   });
 });
+
+test.each([
+  [{ min: 6.45834625 }, "6.458347 or more"],
+  [{ max: 509.18280930909896 }, "509.1828 or less"],
+  [{ max: 509.18288 }, "509.1828 or less"],
+  [{ above: 0.12345671, below: 0.98765438 }, "more than 0.1234568 and less than 0.9876543"],
+  [{ min: -2.00000049, max: -1.00000051 }, "-2 to -1.000001"],
+  // the noise of computing is none
+  [{ min: 15.000000000000002 }, "15 or more"],
+  [{ max: 17.999999999999996, unit: "psi" }, "18 psi or less"],
+])("a bound is told so that it is taken: %o", (bounds, text) => {
+  expect(rangeProblem("x", "0", bounds).expected).toBe(text);
+});

@@ -15,6 +15,23 @@ const loads = () => tankLoads(job);
 const powder = { id: "a", form: "dry", rate: quantity(2, "lb/acre", "product:a") } as const;
 
 describe("at the limits", () => {
+  test("the least tank that a refusal names is taken, and its ten thousand loads are measured out", () => {
+    // 400 ha at 1.5 gal per 1,000 ft2 are 64,583.4625 gal: 6.45834625 gal is the least, and 6.458346 would be refused again.
+    const large = { area: quantity(400, "ha"), applicationVolume: quantity(1.5, "gal/1000 ft2", "spray") };
+    const named = (() => {
+      try {
+        tankLoads({ ...large, capacity: gallons(4) });
+      } catch (error) {
+        return /expected (\S+) gal or more/.exec((error as Error).message)?.[1];
+      }
+      return undefined;
+    })();
+    expect(named).toBe("6.458347");
+    const plan = tankLoads({ ...large, capacity: gallons(Number(named)) });
+    expect(plan.count).toBe(10_000);
+    expect(loadAmounts({ loads: plan, products: [powder] }).products[0]?.loads).toHaveLength(10_000);
+  });
+
   test("ten thousand loads are taken, of a size or of full tanks", () => {
     expect(tankLoads({ ...job, area: quantity(25_000, "acre") }).count).toBe(10_000);
     expect(
