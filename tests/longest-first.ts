@@ -1,17 +1,18 @@
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
-/** The test files that take five seconds or more: small files, some of them, that size would put last. */
+/** The test files that take three seconds or more: small files, some of them, that size would put last. */
 const longest: readonly string[] = [
-  "published/values/check-values",
+  "walls/matrix",
   "examples/doc-example-types",
-  "plan/job/fuzz",
+  "published/values/check-values",
   "teach/problems/fairness",
   "examples/batch",
-  "walls/matrix",
+  "plan/job/fuzz",
   "house/api-report",
   "house/records",
   "teach/explain/explain",
-  "house/supply-chain",
+  "plan/paper/sheet",
+  "examples/doc-examples",
   "published/evidence",
 ];
 
