@@ -28,30 +28,28 @@ export type RangeWords = `${string}{}${string}`;
  * A bound that was computed is told with the digits that mean something, and never so that what it says would be refused: the
  * least is rounded up and the most down, but for the noise of computing.
  */
-const digits = (bound: number | string, way: "up" | "down"): string => {
+const digits = (bound: number | string, way: 1 | -1): string => {
   if (typeof bound !== "number" || Number.isInteger(bound)) return `${bound}`;
   const near = Number(bound.toPrecision(7));
-  const inside = way === "up" ? near >= bound : near <= bound;
-  if (inside || Math.abs(near - bound) <= 1e-9 * Math.abs(bound)) return String(near);
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(bound))) - 6);
-  return String(Number((near + (way === "up" ? step : -step)).toPrecision(7)));
+  const size = Math.abs(bound);
+  const step = way * 10 ** (Math.floor(Math.log10(size)) - 6);
+  return `${(bound - near) * way > 1e-9 * size ? Number((near + step).toPrecision(7)) : near}`;
 };
 
 const limits = (bounds: RangeBounds): string => {
   const { min, max, above, below, unit, count, step } = bounds;
   const things =
     count !== undefined && step === undefined ? ` ${count}` : unit === undefined ? "" : ` ${unit}`;
-  const of = (bound: number | string, way: "up" | "down"): string =>
+  const of = (bound: number | string, way: 1 | -1): string =>
     bound === 0 && things === "" ? "zero" : `${digits(bound, way)}${things}`;
   if (min !== undefined && max !== undefined)
-    return min === max ? of(min, "up") : `${digits(min, "up")} to ${digits(max, "down")}${things}`;
+    return min === max ? of(min, 1) : `${digits(min, 1)} to ${digits(max, -1)}${things}`;
   const ends: string[] = [];
-  if (min !== undefined) ends.push(`${of(min, "up")} or ${typeof min === "string" ? "later" : "more"}`);
-  if (above !== undefined) ends.push(`more than ${of(above, "up")}`);
-  if (below !== undefined) ends.push(`less than ${of(below, "down")}`);
+  if (min !== undefined) ends.push(`${of(min, 1)} or ${typeof min === "string" ? "later" : "more"}`);
+  if (above !== undefined) ends.push(`more than ${of(above, 1)}`);
+  if (below !== undefined) ends.push(`less than ${of(below, -1)}`);
   const less = typeof max === "string" ? "earlier" : count === undefined ? "less" : "fewer";
-  if (max !== undefined)
-    ends.push(ends.length > 0 ? `at most ${of(max, "down")}` : `${of(max, "down")} or ${less}`);
+  if (max !== undefined) ends.push(ends.length > 0 ? `at most ${of(max, -1)}` : `${of(max, -1)} or ${less}`);
   return ends.join(" and ");
 };
 

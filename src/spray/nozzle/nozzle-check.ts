@@ -29,7 +29,8 @@ import type { BoomLimits, NozzleCheck, NozzleResult, NozzleVerdict } from "./noz
 
 /**
  * Checks a boom from one catch of every nozzle over the same time: each against the mean of the boom and
- * against the rated flow.
+ * against the rated flow. All nozzles are of one size: a boom of two sizes, such as with smaller ones at its ends, is
+ * checked size by size.
  *
  * - more than `aboveRated` over the rated flow, or more than `ofMean` over the mean: replace, it is worn
  * - more than `ofMean` over the mean, and not over the mean without the low ones: check again, after cleaning those
