@@ -217,7 +217,7 @@ const amountsPerSolution = (
       fail(
         "infeasible",
         `salts[${j}]`,
-        `${Number(amount.toPrecision(4))} of ${salts[j]?.product.id}`,
+        described(`${Number(amount.toPrecision(4))} of ${salts[j]?.product.id}`),
         "targets that these salts can meet without taking one of them out",
       );
     }

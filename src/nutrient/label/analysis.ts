@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   type DecimalSign,
   expectFields,
@@ -133,7 +134,8 @@ const checked = (
   path: string,
 ): Analysis => {
   const keys = Object.keys(percent);
-  if (keys.length === 0) fail("missing", `${path}.percent`, "no nutrient", "at least one nutrient");
+  if (keys.length === 0)
+    fail("missing", `${path}.percent`, described("no nutrient"), "at least one nutrient");
   if (keys.length > mostNutrients)
     fail("range", `${path}.percent`, keys, `${mostNutrients} nutrients or fewer`, {
       params: { max: mostNutrients, count: "nutrients" },
@@ -147,7 +149,8 @@ const checked = (
   if (problems.length > 0) throw new RatewrightError(problems);
   const total = keys.reduce((sum, key) => sum + (percent[key] as number), 0);
   if (total > 100 + 1e-9) {
-    fail("range", path, `${total} % in all`, "100 % or less in all", { params: { max: 100, unit: "%" } });
+    const sum = described(`${Number(total.toPrecision(12))} % in all`);
+    fail("range", path, sum, "100 % or less in all", { params: { max: 100, unit: "%" } });
   }
   const own: Analysis["percent"] = Object.fromEntries(keys.map((key) => [key, (percent[key] as number) + 0]));
   return traceElements === true ? { basis, percent: own, traceElements } : { basis, percent: own };

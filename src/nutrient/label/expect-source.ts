@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -17,9 +18,15 @@ const most = 200;
 export const expectShortText = (input: unknown, path: string, expected: string): string => {
   const text = expectText(input, path, expected);
   return text.length > longest
-    ? fail("range", path, `a text of ${text.length} characters`, `${longest} characters or fewer`, {
-        params: { max: longest, count: "characters" },
-      })
+    ? fail(
+        "range",
+        path,
+        described(`a text of ${text.length} characters`),
+        `${longest} characters or fewer`,
+        {
+          params: { max: longest, count: "characters" },
+        },
+      )
     : text;
 };
 

@@ -28,6 +28,9 @@ const signsAndWord = /^([-+,;(:\u2010-\u2013\u2212\s]*)([^-+,;(:\s]*)/;
 /** What only a label by volume says: `3 lb/gal`, `18 % w/v`, `180 g/L`. */
 const byVolume = /w\/v|(?:\/|\bper)\s*(?:us\s+)?(?:gal|L\b|liter|litre|m3|qt|pt)/i;
 
+/** Labels may state Na and Co as well (Washington Administrative Code 16-200-711), and what chelates a nutrient. */
+const leftOut = "; what has no symbol here, such as sodium or EDTA, is left out";
+
 /** A text that is read from left to right. */
 interface Reading extends GradeReading {
   readonly text: string;
@@ -99,11 +102,12 @@ const readFurther = (
   take(reading, before);
   if (take(reading, traces) !== null) return "trace elements";
   const [, digits, symbol, named, stated] =
-    take(reading, further) ?? wrong(reading, start, "a percentage with its nutrient, such as 26S or + TE");
+    take(reading, further) ??
+    wrong(reading, start, `a percentage with its nutrient, such as 26S or + TE${leftOut}`);
   const key = symbol ?? named ?? "";
   if (!isNutrient(key)) {
     const place = start + reading.text.slice(start, reading.at).indexOf(key);
-    return wrong(reading, place, "the symbol of a nutrient that is read here, such as S or Fe");
+    return wrong(reading, place, `the symbol of a nutrient that is read here, such as S or Fe${leftOut}`);
   }
   if (hasOwn(percent, key)) {
     const expected = `each nutrient once; ${key} appears again at character ${start + 1}`;

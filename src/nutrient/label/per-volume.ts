@@ -1,3 +1,4 @@
+import { described } from "../../quantity/house.js";
 import { expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
 import { type Nutrient, nutrients } from "./nutrient.js";
 import { oxideFactor } from "./oxide-factor.js";
@@ -26,7 +27,7 @@ export const readPerVolume = (
             of,
             expectQuantity(given[of], { dimension: "mass/volume", of, bound: "non-negative" }, ""),
           ] as const)
-        : fail("conflict", "", `${twin} and ${of}`, "one form of each nutrient");
+        : fail("conflict", "", described(`${twin} and ${of}`), "one form of each nutrient");
     },
   );
 };

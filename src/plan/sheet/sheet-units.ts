@@ -83,11 +83,12 @@ export const areaUnitOf = (rateUnit: string, whole: Measure, first: FirstUnits):
   return first === "US" ? "ft2" : "m2";
 };
 
-/** An area: `14,400 sq ft`, `3.25 acres`. */
+/** An area: `14,400 sq ft`, `3.25 acres`; what is small beside the rest keeps three figures, and is never told as 0. */
 export const areaText = (area: Measure, unit: string): string => {
   const value = numberIn(area, unit);
-  const small = unit === "acre" || unit === "ha";
-  return `${plainNumber(value, small ? 3 : value < 100 ? 1 : 0)} ${unit === "acre" && value !== 1 ? "acres" : side(unit)}`;
+  const usual = unit === "acre" || unit === "ha" ? 3 : value < 100 ? 1 : 0;
+  const decimals = value < 10 ** (1 - usual) ? decimalsOf(value) : usual;
+  return `${plainNumber(value, decimals)} ${unit === "acre" && value !== 1 ? "acres" : side(unit)}`;
 };
 
 /** A volume of spray by the marks of the tank: `4.4 gal`. */

@@ -36,12 +36,17 @@ const digits = (bound: number | string, way: 1 | -1): string => {
   return `${(bound - near) * way > 1e-9 * size ? Number((near + step).toPrecision(7)) : near}`;
 };
 
+/** One of what is counted: `cans`, `entries`, `passes`. */
+const singular = (things: string): string => things.replace(/ies$/, "y").replace(/(ss)es$|s$/, "$1");
+
 const limits = (bounds: RangeBounds): string => {
   const { min, max, above, below, unit, count, step } = bounds;
   const things =
     count !== undefined && step === undefined ? ` ${count}` : unit === undefined ? "" : ` ${unit}`;
   const of = (bound: number | string, way: 1 | -1): string =>
-    bound === 0 && things === "" ? "zero" : `${digits(bound, way)}${things}`;
+    bound === 0 && things === ""
+      ? "zero"
+      : digits(bound, way) + (bound === 1 && count !== undefined ? singular(things) : things);
   if (min !== undefined && max !== undefined)
     return min === max ? of(min, 1) : `${digits(min, 1)} to ${digits(max, -1)}${things}`;
   const ends: string[] = [];

@@ -57,6 +57,21 @@ describe("a grade as the trade writes it", () => {
     expect(() => analysis(text)).toThrow(`at character ${column}, "${part}"`);
   });
 
+  // Label rules know sodium and cobalt as well: Washington Administrative Code 16-200-711
+  test.each([
+    "6Fe (EDTA)",
+    "6Fe-EDTA",
+    "6% Fe chelated",
+    "6% chelated Fe",
+    "6 Fe EDDHA",
+    "6Fe 2Na",
+    "6Fe + 0.001% Co",
+  ])("0-0-0 %s is refused, for the word would be lost, with the way on", (further) => {
+    expect(() => analysis(`0-0-0 ${further}`)).toThrow(
+      "; what has no symbol here, such as sodium or EDTA, is left out",
+    );
+  });
+
   test("unknown readings are refused by name", () => {
     expect(complaints(() => analysis("24-0-11", { decimal: ";" as never }))).toEqual(["type decimal"]);
     expect(complaints(() => analysis("24-0-11", { decimals: "," } as never))).toEqual([

@@ -47,7 +47,7 @@ const rows: readonly Refused[] = [
   [read("24-0-11", { basis: "oxides" }), "type", "basis", '"element"'],
   [read("24-0-11", { decimal: ";" }), "type", "decimal", '","'],
   [read("24-0-11", { sign: "," }), "type", "basis.sign", "decimal"],
-  [read("60-30-20"), "range", "analysis", "100 % or less in all", '"110 % in all"'],
+  [read("60-30-20"), "range", "analysis", "100 % or less in all", "110 % in all"],
   [read("24-0-11", undefined, 7 as never), "type", "path", "a path"],
   [read("101-0-0", undefined, "bag"), "range", "bag.percent.N", "0 to 100 %"],
   // As a record
@@ -61,7 +61,7 @@ const rows: readonly Refused[] = [
     "missing",
     "analysis.percent",
     "at least one nutrient",
-    '"no nutrient"',
+    "no nutrient",
   ],
   [
     read({ basis: "oxide", percent: Object.fromEntries(Array.from("x".repeat(41), (x, i) => [x + i, 1])) }),
@@ -174,7 +174,7 @@ const rows: readonly Refused[] = [
     "range",
     "fertilizer.name",
     "2000 characters or fewer",
-    '"a text of 2001 characters"',
+    "a text of 2001 characters",
   ],
   [label({ form: "gel" }), "type", "fertilizer.form", '"dry"'],
   [label({ analysis: undefined }), "missing", "fertilizer.analysis", 'a grade such as "24-0-11"'],

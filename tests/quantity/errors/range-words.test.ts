@@ -17,7 +17,16 @@ describe("a value out of range, in words", () => {
     [{ step: 5 }, "a whole number that divides by 5"],
     [{ step: 1, count: "days", min: 2 }, "a whole number of days, 2 or more"],
     [{ min: Number.NEGATIVE_INFINITY, max: 5 }, "5 or less"],
-    [{ max: 1, count: "cans" }, "1 cans or fewer"],
+    [{ max: 1, count: "cans" }, "1 can or fewer"],
+    [{ min: 1, count: "cans" }, "1 can or more"],
+    [{ min: 1, max: 1, count: "cans" }, "1 can"],
+    [{ min: 1, max: 4, count: "cans" }, "1 to 4 cans"],
+    [{ min: 0, max: 1, count: "cans" }, "0 to 1 cans"],
+    [{ below: 1, count: "cans" }, "less than 1 can"],
+    [{ max: 11, count: "cans" }, "11 cans or fewer"],
+    [{ max: 1, count: "entries" }, "1 entry or fewer"],
+    [{ max: 1, count: "passes" }, "1 pass or fewer"],
+    [{ max: 1, count: "blades" }, "1 blade or fewer"],
     [{ step: 1, max: 4, count: "cans" }, "a whole number of cans, 4 or fewer"],
   ] as const)("%o", (bounds, text) => {
     expect(rangeProblem("x", "9", bounds).expected).toBe(text);
