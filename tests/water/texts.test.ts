@@ -218,6 +218,28 @@ const told: readonly (readonly [
       ],
     ],
   ],
+  [
+    // 13 mm are 13 / 25.4 = 0.5118110236 in
+    "too little of a depth that was converted",
+    () =>
+      wateringIn({
+        rule: wateringInRule({
+          least: quantity(13 / 25.4, "in"),
+          within: quantity(24, "h"),
+          source: "the label",
+        }),
+        end: "2026-06-03T09:00-05:00",
+        until: "2026-06-04T09:00-05:00",
+        water: [],
+      }).findings,
+    [
+      [
+        "water/not-watered-in",
+        "warning",
+        "0 in of water came by 2026-06-04T09:00-05:00, and the label states 0.511811 in at least.",
+      ],
+    ],
+  ],
 ];
 
 describe("what the water room says", () => {

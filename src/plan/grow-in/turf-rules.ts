@@ -110,6 +110,8 @@ const daysSinceSeeding: TurfRule = ({ date, what, label, turf: { since } }) => {
   const minimum = label?.minimumDaysAfterSeeding;
   if (label === undefined || minimum === undefined) return {};
   if (since === undefined) return { notChecked: `the days since seeding; the label requires ${minimum}.` };
+  if (compareDates(date, since) < 0)
+    return { notChecked: `the days since seeding, because the seeding on ${since} is yet to come.` };
   const earliest = addDays(since, minimum);
   return {
     checked: "days since seeding against the label",
@@ -126,10 +128,24 @@ const daysSinceSeeding: TurfRule = ({ date, what, label, turf: { since } }) => {
   };
 };
 
-const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }) => {
-  if (seedingOn === undefined || compareDates(seedingOn, date) < 0 || !actsOnPlants(use)) return {};
+/** The next seeding from a day on; turf of plugs or sod is not sown. */
+const nextSeeding = ({ date, turf }: TreatmentOnTurf): CivilDate | undefined => {
+  const { seedingOn, since, from = "seed" } = turf;
+  const sown = since !== undefined && from === "seed" && compareDates(since, date) > 0 ? [since] : [];
+  const stated = seedingOn !== undefined && compareDates(seedingOn, date) >= 0 ? [seedingOn] : [];
+  return [...sown, ...stated].sort(compareDates)[0];
+};
+
+const daysToSeeding: TurfRule = (treatment) => {
+  const { date, use, what, label } = treatment;
   const minimum = label?.minimumDaysToSeeding;
-  if (label === undefined || minimum === undefined)
+  const seedingOn = nextSeeding(treatment);
+  if (seedingOn === undefined)
+    return minimum === undefined || treatment.turf.seedingOn !== undefined
+      ? {}
+      : { notChecked: `the days to a seeding; the label requires ${minimum}.` };
+  if (label === undefined || minimum === undefined) {
+    if (!actsOnPlants(use)) return {};
     return {
       notChecked: `the days from the application to seeding on ${seedingOn}, because the label's figure is not stated.`,
       found:
@@ -142,6 +158,7 @@ const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }
             }
           : undefined,
     };
+  }
   const { earliestByStatedRules: earliest } = earliestBySeedingIntervals({
     rules: [{ from: "spray", to: "seeding", minimumDays: minimum, about: what, source: label.source }],
     happened: [{ event: "spray", date }],
@@ -162,6 +179,12 @@ const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }
   };
 };
 
+/** A name by its words, with a space around each. */
+const words = (name: string): string =>
+  ` ${plainWord(name)
+    .split(/[\s,;/&+]+/)
+    .join(" ")} `;
+
 const species: TurfRule = ({ use, what, label, turf }) => {
   if (label === undefined || (label.species === undefined && label.notSpecies === undefined))
     return actsOnPlants(use)
@@ -169,17 +192,21 @@ const species: TurfRule = ({ use, what, label, turf }) => {
       : {};
   if (turf.species === undefined) return { notChecked: "the species of the turf against the label." };
   const here = plainWord(turf.species);
-  const among = (list: readonly string[] | undefined): boolean | undefined =>
-    list?.some((one) => plainWord(one) === here);
-  const ruledOut = among(label.notSpecies) === true;
+  // A label that rules out bentgrass rules out creeping bentgrass, and a mixture with it.
+  const ruledOut = label.notSpecies?.find((one) => words(here).includes(words(one)));
+  const named = label.species?.some((one) => plainWord(one) === here);
+  const said =
+    ruledOut === undefined
+      ? "does not name"
+      : `rules out ${plainWord(ruledOut) === here ? "" : `${ruledOut}, and this turf is `}`.trimEnd();
   return {
     checked: "the species against the label",
     found:
-      ruledOut || among(label.species) === false
+      ruledOut !== undefined || named === false
         ? {
             code: "species-not-on-label",
             severity: "warning",
-            text: `${what}: the label ${ruledOut ? "rules out" : "does not name"} ${turf.species}.`,
+            text: `${what}: the label ${said} ${turf.species}.`,
             params: { species: turf.species },
             source: label.source,
           }

@@ -125,7 +125,8 @@ export const amendmentPlanText = (plan: AmendmentPlan): string => {
     notChecked: () => entriesOf(record.notChecked, "plan.notChecked", "sentence", sentence),
   });
   return [
-    `Amendment plan: ${read.site}, ${amountText(read.area)}`,
+    // The area is the caller's own figure: it is not rounded to what a rate is told in.
+    `Amendment plan: ${read.site}, ${amountText(read.area, 7)}`,
     `Report of ${read.laboratory}, ${read.date}`,
     "",
     ...Object.entries(headings).flatMap(([section, heading]) =>

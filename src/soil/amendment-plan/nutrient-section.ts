@@ -85,11 +85,12 @@ export const nutrientSection = (
       ? {}
       : expectFields(record.perNitrogen, testedNutrients, `${at}.perNitrogen`);
   const problems = checks();
-  const list = expectList(record.list, `${at}.list`, "nutrient").flatMap((name, i) => {
-    const read = problems.run(() => expectOneOf(name, testedNutrients, `${at}.list[${i}]`));
-    return read === undefined ? [] : [read];
+  const read = expectList(record.list, `${at}.list`, "nutrient").flatMap((name, i) => {
+    const one = problems.run(() => expectOneOf(name, testedNutrients, `${at}.list[${i}]`));
+    return one === undefined ? [] : [one];
   });
-  const needs = [...new Set(list)].flatMap((nutrient) => {
+  const list = [...new Set(read)];
+  const needs = list.flatMap((nutrient) => {
     const convention = { guideline: record.guideline, perNitrogen };
     const need = problems.run(() => needOf(nutrient, convention, report, site));
     return need === undefined ? [] : [need];
@@ -111,7 +112,7 @@ export const nutrientSection = (
 const figureOf = (need: NutrientNeed): PlanFigure => ({
   section: "nutrients",
   of: `${need.target.of} for the season`,
-  value: `${amountText(need.target)} (use ${amountText(need.use)} + guideline ${amountText(need.guideline)} - test ${amountText(need.test)}, as ${need.nutrient})`,
+  value: `${amountText(need.target)} (use ${amountText(need.use)} + guideline ${amountText(need.guideline)} - test ${amountText(need.test)}, as ${need.nutrient}${need.surplus.value > 0 ? ": the soil holds more" : ""})`,
   method: `use plus guideline less test, ${need.extractant}`,
   source: need.source,
 });

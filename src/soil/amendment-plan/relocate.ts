@@ -26,5 +26,5 @@ export const orFinding = <T>(
 };
 
 /** A number with its unit for a sentence. */
-export const amountText = (q: { readonly value: number; readonly unit: string }): string =>
-  `${Number(q.value.toPrecision(4))} ${q.unit}`;
+export const amountText = (q: { readonly value: number; readonly unit: string }, figures = 4): string =>
+  `${Number(q.value.toPrecision(figures))} ${q.unit}`;

@@ -99,7 +99,7 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
     measure === "CCE"
       ? "the calcium carbonate equivalent of the lime: limeQuality({ CCE })"
       : "an effective value: limeQuality with the sieve test, or with the effective value of the label";
-  if (value === undefined || value === null) return fail("missing", path, value, expected);
+  if (value === undefined || value === null) return fail("missing", path, undefined, expected);
   const percent = expectPercent(value, path, 250);
   if (!(percent > 0)) outOfRange(path, percent, { above: 0 });
   // The equivalent is that of dry lime; what comes off the truck holds its water.

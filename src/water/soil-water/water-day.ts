@@ -9,7 +9,7 @@ export interface SeasonDay {
   readonly used: number;
   /** What went below the roots. */
   readonly drained: number;
-  /** The share of its full use that it managed, by the depletion at the start. */
+  /** The share of its full use that it managed, by the depletion after the water of the day came. */
   readonly stress: number;
 }
 

@@ -189,6 +189,10 @@ const whenReached = (due: readonly WaterEvent[], least: number, unit: string): I
   return null;
 };
 
+/** A figure of the rule, without the digits of a conversion. */
+const ofRule = (depth: Length | undefined): string =>
+  depth === undefined ? "" : `${Number(depth.value.toPrecision(7))} ${depth.unit}`;
+
 const finding = (code: string, params: Finding["params"], text: string, source: string): Finding => ({
   code: `water/${code}`,
   severity: "warning",
@@ -210,7 +214,7 @@ const tooMuch = (rule: WateringInRule, came: string): Finding =>
   finding(
     "too-much-water",
     { came, most: String(rule.most) },
-    `${came} of water came, and ${rule.source} states ${rule.most} at most: product may have moved below the roots, or off the site.`,
+    `${came} of water came, and ${rule.source} states ${ofRule(rule.most)} at most: product may have moved below the roots, or off the site.`,
     rule.source,
   );
 
@@ -218,6 +222,6 @@ const tooLittle = (rule: WateringInRule, came: string, by: Instant): Finding =>
   finding(
     "not-watered-in",
     { came, least: String(rule.least), by },
-    `${came} of water came by ${by}, and ${rule.source} states ${rule.least} at least.`,
+    `${came} of water came by ${by}, and ${rule.source} states ${ofRule(rule.least)} at least.`,
     rule.source,
   );

@@ -49,6 +49,54 @@ describe("turfConflicts", () => {
     expect(codes(conflicts({ use }, young))).toEqual(["grow-in/herbicide-on-young-turf caution"]);
   });
 
+  test("a figure that the label states counts for every use", () => {
+    // 4 May and 30 days are 3 June.
+    for (const use of ["other", "fungicide", "insecticide", "fertilizer"] as const) {
+      const month = { use, label: label({ minimumDaysToSeeding: 30 }) };
+      expect(codes(conflicts(month, { stress: [], seedingOn: "2026-06-02" }))).toEqual([
+        "grow-in/too-soon-before-seeding warning",
+      ]);
+      expect(codes(conflicts(month, { stress: [], seedingOn: "2026-06-03" }))).toEqual([]);
+      expect(conflicts(month, { stress: [] }).notChecked).toContain(
+        "t: the days to a seeding; the label requires 30.",
+      );
+      expect(conflicts({ use }, { stress: [], seedingOn: "2026-06-02" }).notChecked).toEqual([]);
+    }
+  });
+
+  test("an application before the seeding has no days since it: it is asked for the days to it", () => {
+    const use = "post-emergent herbicide";
+    const both = { use, label: label({ minimumDaysAfterSeeding: 28, minimumDaysToSeeding: 14 }) } as const;
+    const bare: TurfState = { established: true, stress: [], since: "2026-05-17" };
+    const thirteen = conflicts(both, bare);
+    expect(codes(thirteen)).toEqual(["grow-in/too-soon-before-seeding warning"]);
+    expect(thirteen.notChecked).toContain(
+      "t: the days since seeding, because the seeding on 2026-05-17 is yet to come.",
+    );
+    expect(codes(conflicts(both, { ...bare, since: "2026-05-18" }))).toEqual([]);
+    // Of two seedings to come the next one counts
+    expect(codes(conflicts(both, { ...bare, seedingOn: "2026-09-01" }))).toEqual([
+      "grow-in/too-soon-before-seeding warning",
+    ]);
+    // Sod is laid, not sown: the figure is not of it.
+    expect(codes(conflicts(both, { ...bare, from: "sod" }))).toEqual([]);
+  });
+
+  test("a grass that the label rules out is found in a fuller name, and no other is", () => {
+    const ruled = { use: "post-emergent herbicide", label: label({ notSpecies: ["Bentgrass"] }) } as const;
+    const of = (species: string) => conflicts(ruled, { established: true, stress: [], species }).findings;
+    expect(of("creeping bentgrass").map(({ text }) => text)).toEqual([
+      "post-emergent herbicide: the label rules out Bentgrass, and this turf is creeping bentgrass.",
+    ]);
+    expect(of("annual bluegrass and creeping bentgrass")).toHaveLength(1);
+    expect(of("creeping bentgrass, annual bluegrass")).toHaveLength(1);
+    expect(of("bentgrass/ryegrass")).toHaveLength(1);
+    expect(of("bentgrass").map(({ text }) => text)).toEqual([
+      "post-emergent herbicide: the label rules out bentgrass.",
+    ]);
+    expect(of("annual bluegrass")).toEqual([]);
+  });
+
   test("a seeding that is to come: flurprimidol and two weeks (University of Georgia turf guide)", () => {
     const regulator = {
       use: "growth regulator",

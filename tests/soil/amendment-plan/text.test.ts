@@ -4,6 +4,15 @@ import { amendmentPlanText } from "../../../src/soil/index.js";
 import { tellsEach } from "../../tells.js";
 import { planOf } from "./practice-field.js";
 
+it("the area of the site stands as it was stated, or to the figures that a measurement has", () => {
+  const heading = (value: number, unit: "ft2" | "ha") =>
+    amendmentPlanText(planOf({ site: { area: quantity(value, unit) } })).split("\n")[0];
+  expect(heading(123_456, "ft2")).toBe("Amendment plan: practice field A, 123456 ft2");
+  expect(heading(2.54321, "ha")).toBe("Amendment plan: practice field A, 2.54321 ha");
+  // A third of a hectare
+  expect(heading(1 / 3, "ha")).toBe("Amendment plan: practice field A, 0.3333333 ha");
+});
+
 describe("the text of a plan", () => {
   const plan = planOf();
   const text = (change: object) => () => amendmentPlanText({ ...plan, ...change } as never);

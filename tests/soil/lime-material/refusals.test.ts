@@ -110,7 +110,7 @@ describe("the lime at hand", () => {
     ],
     [
       rate({ measure: "effective", quality: { effective: null } }),
-      "missing quality.effective: expected an effective value: limeQuality with the sieve test, or with the effective value of the label, got null",
+      "missing quality.effective: expected an effective value: limeQuality with the sieve test, or with the effective value of the label, got undefined",
     ],
     [rate({ quality: { CCE: 0 } }), "range quality.CCE: expected more than zero, got 0"],
     [rate({ quality: { CCE: 251 } }), "range quality.CCE: expected 250 or less, got 251"],
