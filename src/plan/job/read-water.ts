@@ -25,6 +25,8 @@ export interface ReadWaterEvent extends WaterEvent {
 export interface ReadWater {
   readonly events: readonly ReadWaterEvent[];
   readonly until: Instant;
+  /** The parts of the site; "" for one without a name, which only water on the whole site reaches. */
+  readonly ground: readonly string[];
 }
 
 const waterFields = ["events", "until"] as const satisfies readonly (keyof JobWater)[];
@@ -97,6 +99,7 @@ export const readWater = (
         return events;
       },
       until: () => momentAt(given.until, "water.until"),
+      ground: () => site.area.parts.map(({ name = "" }) => name),
     });
   });
 };

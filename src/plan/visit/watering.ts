@@ -159,14 +159,13 @@ export const groundConflicts = (treatments: readonly ReadTreatment[]): readonly 
   treatments.flatMap((a, i) =>
     treatments.slice(i + 1).flatMap((b) => {
       if (!sameGround(a, b)) return [];
-      const [mine, others] = [rulesOf(a), rulesOf(b)];
       // What one treatment has in itself was told with it.
-      const within = new Set([...mine, ...others].map(({ product }) => product));
-      return within.size < mine.length + others.length
-        ? []
-        : [
-            ...wetAndDry(mine, a.path, "on the same ground", others),
-            ...wetAndDry(others, b.path, "on the same ground", mine),
-          ];
+      const without = (one: ReadTreatment, other: ReadTreatment): readonly ProductWatering[] =>
+        rulesOf(one).filter(({ product }) => rulesOf(other).every((rule) => rule.product !== product));
+      const [mine, others] = [without(a, b), without(b, a)];
+      return [
+        ...wetAndDry(mine, a.path, "on the same ground", others),
+        ...wetAndDry(others, b.path, "on the same ground", mine),
+      ];
     }),
   );

@@ -173,18 +173,21 @@ describe("water on the parts of a treatment", () => {
     const found = weighed({ product: "a", productName: "a", rule: rule as never }, treatment, {
       events: [event],
       until: "2026-06-09T06:00-05:00",
+      ground: ["lawn", "pitch"],
     });
     return [found?.all.remaining.in("in"), found?.sure.remaining.in("in")];
   };
 
-  test("all of it where neither names parts, and where they share one; a forecast is not sure", () => {
+  test("the driest of those that are treated; a forecast is not sure", () => {
     const reached = [expect.closeTo(0.1, 9), 0.5];
     const dry = [0.5, 0.5];
     expect(weigh(undefined, undefined)).toEqual(reached);
     expect(weigh(["lawn"], undefined)).toEqual(reached);
     expect(weigh(["lawn"], [])).toEqual(reached);
-    expect(weigh(undefined, ["lawn"])).toEqual(reached);
-    expect(weigh(["lawn", "pitch"], ["pitch"])).toEqual(reached);
+    expect(weigh(undefined, ["lawn", "pitch"])).toEqual(reached);
+    expect(weigh(["pitch"], ["lawn", "pitch"])).toEqual(reached);
+    expect(weigh(undefined, ["lawn"])).toEqual(dry);
+    expect(weigh(["lawn", "pitch"], ["pitch"])).toEqual(dry);
     expect(weigh(["lawn"], ["pitch"])).toEqual(dry);
   });
 });

@@ -164,7 +164,7 @@ describe("findings", () => {
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "rain", "observed"])))).toEqual([]);
   });
-  test("water on some parts reaches a treatment of them, and one of the whole site", () => {
+  test("each part of the ground has its own water, and the driest is told", () => {
     const side = { value: 100, unit: "ft" };
     const site = {
       name: "Park",
@@ -173,20 +173,38 @@ describe("findings", () => {
         { name: "west", shape: "square", side },
       ],
     };
-    const on = (parts: readonly string[], treatment: object = {}) => {
-      const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
-      return told(
-        tank(
-          wet,
-          calm,
-          { site, water: { until, events: events.map((event) => ({ ...event, parts })) } },
-          treatment,
-        ),
-      ).length;
+    const on = (list: readonly (readonly [depth: number, parts?: readonly string[]])[], treatment = {}) => {
+      const { until } = water().water;
+      const events = list.flatMap(([depth, parts]) =>
+        water(["04T15:00", depth, "irrigation", "planned"]).water.events.map((event) => ({
+          ...event,
+          ...(parts && { parts }),
+        })),
+      );
+      return told(tank(wet, calm, { site, water: { until, events } }, treatment)).map(([, , , text]) => text);
     };
-    expect([on(["east"]), on(["east"], { parts: ["east"] }), on(["west"], { parts: ["east"] })]).toEqual([
-      0, 0, 1,
-    ]);
+    const short = (depth: string, part = "") => [
+      `A${part}: irrigation and rain are ${depth} in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.`,
+    ];
+    expect(on([[0.25, ["east"]]])).toEqual(short("0.25", ", west"));
+    // 0.15 in on each side is 0.1 in short on both, not 0.3 in in all
+    expect(
+      on([
+        [0.15, ["east"]],
+        [0.15, ["west"]],
+      ]),
+    ).toEqual(short("0.1"));
+    expect(on([[0.15], [0.1, ["west"]]])).toEqual(short("0.1", ", east"));
+    expect(
+      on([
+        [0.25, ["east"]],
+        [0.25, ["west"]],
+      ]),
+    ).toEqual([]);
+    expect(on([[0.25, ["east", "west"]]])).toEqual([]);
+    expect(on([[0.25]])).toEqual([]);
+    expect(on([[0.25, ["east"]]], { parts: ["east"] })).toEqual([]);
+    expect(on([[0.25, ["west"]]], { parts: ["east"] })).toEqual(short("0.25"));
   });
   test("what could not be compared, and why", () => {
     const not = (more: object, treatment: object = {}): readonly string[] =>

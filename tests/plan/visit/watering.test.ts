@@ -205,6 +205,34 @@ test("two treatments on one ground: one to water in, one to keep dry", () => {
   );
 });
 
+test("a product that both treatments have hides no conflict of the others", () => {
+  const job = tank(undefined, label({ most: inch(5) }));
+  const [first] = job.treatments;
+  const [a] = job.products;
+  const mixed = (id: string, own: string) => ({
+    ...first,
+    id,
+    mix: ["b", own].map((product) => ({
+      product,
+      rate: { value: 1, unit: "fl oz/1000 ft2", of: "product" },
+    })),
+  });
+  const order = soundOrder({
+    ...job,
+    products: [
+      ...job.products,
+      { ...a, id: "w", name: "W", wateringIn: wet },
+      { ...a, id: "d", name: "D", wateringIn: label({ notBefore: hours(30) }) },
+    ],
+    treatments: [mixed("t1", "w"), mixed("t2", "d")],
+  } as never);
+  expect(findings(order)).toEqual(["warning wet-and-dry"]);
+  expect(order.findings.find(({ code }) => code === "watering-in/wet-and-dry")?.params).toMatchObject({
+    wet: "w",
+    dry: "d",
+  });
+});
+
 test("problems are told by their place, all at once", () => {
   const job = tank(
     { least: inch(1), most: inch(0.5), source: "label" },
