@@ -96,6 +96,7 @@ const watering = record({
   dryUntil: orNull(momentAt),
   by: orNull(momentAt),
   remaining: depth,
+  driest: maybe(text),
   forecast: depth,
   runTime: time,
 });

@@ -26,7 +26,7 @@ const dryLine = ({ notBefore, dryUntil }: Watering, first: FirstUnits): readonly
       ];
 
 const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
-  const { least, within, most, by, remaining, forecast, runTime } = water;
+  const { least, within, most, by, remaining, driest, forecast, runTime } = water;
   if (least === null) return [];
   const when =
     within === null
@@ -34,11 +34,11 @@ const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
       : ` within ${timeText(within)} of the end (by ${by === null ? penned : momentText(by, first === "metric")})`;
   const run = runTime === null ? "" : `: run the irrigation ${minutes(runTime)}`;
   const planned =
-    remaining === null || remaining.compare(least) >= 0
+    remaining === null || (driest === undefined && remaining.compare(least) >= 0)
       ? `${run}.`
       : remaining.value === 0
         ? ": what is planned is enough. Check that it ran."
-        : `. On top of what is planned, water ${depthText(remaining, first)}${run}.`;
+        : `. On top of what is planned, water ${depthText(remaining, first)}${driest === undefined ? "" : ` on ${driest}, the driest part`}${run}.`;
   const rain =
     forecast === null || forecast.value === 0
       ? ""

@@ -30,6 +30,8 @@ export interface Watering {
   readonly by: Instant | null;
   /** What is still to be watered beside irrigation that is planned and water that was observed; forecast rain is not counted. */
   readonly remaining: Length | null;
+  /** The part that lacks so much, where the parts do not get the same water. */
+  readonly driest?: string;
   /** Rain that is forecast for the time in which it counts. */
   readonly forecast: Length | null;
   /** How long the irrigation runs for what remains, or for `least` where that is not known; `null` without a rate. */
@@ -133,6 +135,9 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
     1,
   );
   const need = remaining ?? least;
+  const driest = needing.find(
+    ({ sure }) => remaining !== null && sure.remaining.compare(remaining) === 0,
+  )?.driest;
   return {
     value: {
       rules,
@@ -142,6 +147,7 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
       dryUntil: end === undefined || notBefore === null ? null : addHours(end, notBefore.in("h")),
       by: end === undefined || within === null ? null : addHours(end, within.in("h")),
       remaining,
+      ...(driest !== undefined && { driest }),
       forecast,
       runTime:
         need === null || rate === undefined || need.value === 0 ? null : runTime({ depth: need, rate }),

@@ -206,6 +206,17 @@ describe("findings", () => {
     expect(on([[0.25, ["east"]]], { parts: ["east"] })).toEqual([]);
     expect(on([[0.25, ["west"]]], { parts: ["east"] })).toEqual(short("0.25"));
   });
+  test("the sheet says on which part water is missing", () => {
+    const side = { value: 100, unit: "ft" };
+    const site = { name: "Park", parts: ["east", "west"].map((name) => ({ name, shape: "square", side })) };
+    const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
+    const lines = (parts: readonly string[]) =>
+      paper(
+        tank(wet, calm, { site, water: { until, events: events.map((event) => ({ ...event, parts })) } }),
+      );
+    expect(lines(["east"])).toContain("On top of what is planned, water 0.25 in on west, the driest part.");
+    expect(lines(["east", "west"])).toContain("what is planned is enough. Check that it ran.");
+  });
   test("what could not be compared, and why", () => {
     const not = (more: object, treatment: object = {}): readonly string[] =>
       soundOrder(tank(wet, calm, more, treatment)).notChecked.filter((text) => text.startsWith("s: rain"));
