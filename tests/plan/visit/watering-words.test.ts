@@ -164,15 +164,9 @@ describe("findings", () => {
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "rain", "observed"])))).toEqual([]);
   });
+  const side = { value: 100, unit: "ft" };
+  const site = { name: "Park", parts: ["east", "west"].map((name) => ({ name, shape: "square", side })) };
   test("each part of the ground has its own water, and the driest is told", () => {
-    const side = { value: 100, unit: "ft" };
-    const site = {
-      name: "Park",
-      parts: [
-        { name: "east", shape: "square", side },
-        { name: "west", shape: "square", side },
-      ],
-    };
     const on = (list: readonly (readonly [depth: number, parts?: readonly string[]])[], treatment = {}) => {
       const { until } = water().water;
       const events = list.flatMap(([depth, parts]) =>
@@ -207,8 +201,6 @@ describe("findings", () => {
     expect(on([[0.25, ["west"]]], { parts: ["east"] })).toEqual(short("0.25"));
   });
   test("the sheet says on which part water is missing", () => {
-    const side = { value: 100, unit: "ft" };
-    const site = { name: "Park", parts: ["east", "west"].map((name) => ({ name, shape: "square", side })) };
     const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
     const lines = (parts: readonly string[]) =>
       paper(

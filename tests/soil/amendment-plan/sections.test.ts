@@ -187,18 +187,6 @@ describe("the sections of a plan", () => {
     });
   });
 
-  it("a soil that holds enough says so beside the sum, and what was not tested is told once", () => {
-    const rich = planOf({
-      report: { elements: { ...report.elements, K: mg(400, "K") } },
-      conventions: { nutrients: { guideline: "minimum levels, Mehlich 3", list: ["K", "S", "S"] } },
-    });
-    // 28.09 lb/1000 ft2 of soil by 1e6 for each ppm: 400 ppm are 11.24
-    expect(rich.figures.find(({ section }) => section === "nutrients")?.value).toBe(
-      "0 lb/1000 ft2 (use 1.5 lb/1000 ft2 + guideline 1.039 lb/1000 ft2 - test 11.24 lb/1000 ft2, as K: the soil holds more)",
-    );
-    expect(rich.notChecked.filter((line) => line === "S: not in the report")).toHaveLength(1);
-  });
-
   it("gypsum stands with what it replaces", () => {
     const sodic = planOf({ report: { elements: { ...report.elements, Na: mg(400, "Na") } } });
     const [figure] = sodic.figures.filter(({ section }) => section === "sodium");

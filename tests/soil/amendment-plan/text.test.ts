@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { amendmentPlanText } from "../../../src/soil/index.js";
 import { tellsEach } from "../../tells.js";
-import { planOf } from "./practice-field.js";
+import { mg, planOf, report } from "./practice-field.js";
 
 it("the area of the site stands as it was stated, or to the figures that a measurement has", () => {
   const heading = (value: number, unit: "ft2" | "ha") =>
@@ -11,6 +11,18 @@ it("the area of the site stands as it was stated, or to the figures that a measu
   expect(heading(2.54321, "ha")).toBe("Amendment plan: practice field A, 2.54321 ha");
   // A third of a hectare
   expect(heading(1 / 3, "ha")).toBe("Amendment plan: practice field A, 0.3333333 ha");
+});
+
+it("a soil that holds enough says so beside the sum, and what was not tested is told once", () => {
+  const rich = planOf({
+    report: { elements: { ...report.elements, K: mg(400, "K") } },
+    conventions: { nutrients: { guideline: "minimum levels, Mehlich 3", list: ["K", "S", "S"] } },
+  });
+  // 28.09 lb/1000 ft2 of soil by 1e6 for each ppm: 400 ppm are 11.24
+  expect(rich.figures.find(({ section }) => section === "nutrients")?.value).toBe(
+    "0 lb/1000 ft2 (use 1.5 lb/1000 ft2 + guideline 1.039 lb/1000 ft2 - test 11.24 lb/1000 ft2, as K: the soil holds more)",
+  );
+  expect(rich.notChecked.filter((line) => line === "S: not in the report")).toHaveLength(1);
 });
 
 describe("the text of a plan", () => {
