@@ -46,7 +46,7 @@ export const numberAt = (text: string, from: number, to: number): number => {
 };
 
 /** The fields of a text that is written as it should be and exists; `undefined` of all others, which are looked at more closely. */
-const soundFields = (text: string): DateFields | undefined => {
+export const soundFields = (text: string): DateFields | undefined => {
   if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return undefined;
   const parts = { year: numberAt(text, 0, 4), month: numberAt(text, 5, 7), day: numberAt(text, 8, 10) };
   return exists(parts) ? parts : undefined;

@@ -1,5 +1,5 @@
 import { expectNumber, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
-import { type CivilDate, dateOfNumber, numberAt, readDate, writtenText } from "./civil-date.js";
+import { type CivilDate, dateOfNumber, numberAt, readDate, soundFields, writtenText } from "./civil-date.js";
 import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /**
@@ -29,8 +29,30 @@ const wanted = "a moment with its offset, such as 2026-05-01T14:30-05:00";
 const minute = 60_000;
 const day = 1440 * minute;
 
+/**
+ * The parts of a moment to the minute with its offset in hours and minutes, as nearly all are written; `undefined` of all
+ * others, which are looked at more closely.
+ */
+const plainParts = (text: string): InstantParts | undefined => {
+  const sign = text[16];
+  if (text.length !== 22 || text[10] !== "T" || text[13] !== ":" || text[19] !== ":") return undefined;
+  if (sign !== "+" && sign !== "-") return undefined;
+  const date = soundFields(text.slice(0, 10));
+  const [h, m] = [numberAt(text, 11, 13), numberAt(text, 14, 16)];
+  const [oh, om] = [numberAt(text, 17, 19), numberAt(text, 20, 22)];
+  const ahead = oh * 60 + om;
+  const known = h <= 23 && m <= 59 && om <= 59 && ahead <= 14 * 60 && (ahead > 0 || sign === "+");
+  if (date === undefined || !known) return undefined;
+  const offset = sign === "-" ? -ahead : ahead;
+  const local = dayNumber(date) * day + (h * 60 + m) * minute;
+  return { epoch: local - offset * minute, offset, offsetText: text.slice(16) };
+};
+
 /** What is wrong with a text or object as a moment, or its parts. */
-export const readInstant = (input: unknown, path: string): InstantParts | Problem => {
+export const readInstant = (input: unknown, path: string): InstantParts | Problem =>
+  (typeof input === "string" ? plainParts(input) : undefined) ?? readClosely(input, path);
+
+const readClosely = (input: unknown, path: string): InstantParts | Problem => {
   const isDate = typeof input === "object" && Object.prototype.toString.call(input) === "[object Date]";
   const problem = (expected: string, suggestion?: string): Problem => ({
     code: "date",

@@ -116,7 +116,8 @@ const warming = ({ jobs }: Results): string =>
   jobs.some(({ name }) => name === firstOrderName)
     ? `The work order, its text and its sheet are measured after ${warmCalls.toLocaleString("en-US")} calls, as a program that stays open makes
 them: the machine compiles code as it runs, and a work order goes through some thousand functions. The first one of a
-process takes longer, and has its own row.
+process takes longer, and has its own row. The ledgers come out of JSON, as a store gives them; one that \`ledger\` made
+in the same program was read once, and is known.
 
 `
     : "";

@@ -62,6 +62,37 @@ const moments = fc
     return { epoch, text: local as Instant };
   });
 
+describe("to the minute and to the second", () => {
+  const two = (n: number): string => String(n).padStart(2, "0");
+  const read = (text: string): string => {
+    try {
+      return `${instant(text)} ${hoursBetween("2000-01-01T00:00Z", text as never)}`;
+    } catch (error) {
+      return `refused: ${(error as Error).message.replace(text, "")}`;
+    }
+  };
+
+  // Two ways lead to the parts of a moment: what is written to the minute goes the short one.
+  test("a moment reads the same with its seconds, or is refused both ways", () => {
+    const part = fc.integer({ min: 0, max: 70 });
+    fc.assert(
+      fc.property(
+        fc.record({ year: fc.integer({ min: 1990, max: 2030 }), month: part, day: part }),
+        fc.tuple(part, part, fc.constantFrom("+", "-", ":"), part, part),
+        ({ year, month, day }, [h, m, sign, oh, om]) => {
+          const start = `${year}-${two(month % 15)}-${two(day % 35)}T${two(h % 27)}:${two(m)}`;
+          const offset = `${sign}${two(oh % 17)}:${two(om)}`;
+          expect(read(`${start}${offset}`)).toBe(read(`${start}:00${offset}`));
+        },
+      ),
+      { numRuns: 2000 },
+    );
+    for (const text of ["2026-05-01T14:30-00:00", "2026-05-01T14:30+14:00", "2026-05-01T14:30-14:01"])
+      expect(read(text)).toBe(read(text.replace("14:30", "14:30:00")));
+    expect(read("2026-05-01T1a:30-05:00")).toMatch(/^refused/);
+  });
+});
+
 describe("hours", () => {
   test("agree with the runtime's own reading of the same texts", () => {
     fc.assert(

@@ -20,7 +20,7 @@ export interface Reading {
 }
 
 /** So many calls are made of a piece of work of a millisecond before it is measured. */
-export const warmCalls = 2000;
+export const warmCalls = 10_000;
 
 /** What the row is called that is not measured so. */
 export const firstOrderName = "the first work order of a process, its package loaded";
