@@ -24,9 +24,12 @@ const over = (all: readonly (readonly [string, number])[], limit: number): Map<s
 
 const long = {
   functions: over(
-    files.flatMap((path) =>
-      functionLengths(path, read(path)).map(({ name, lines }) => [`${path} ${name}`, lines] as const),
-    ),
+    // A short file holds no long function.
+    files
+      .filter((path) => lineCount(read(path)) > longestFunction)
+      .flatMap((path) =>
+        functionLengths(path, read(path)).map(({ name, lines }) => [`${path} ${name}`, lines] as const),
+      ),
     longestFunction,
   ),
   files: over(

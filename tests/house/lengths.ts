@@ -26,7 +26,9 @@ const isGroupOfTests = (node: ts.Node): boolean =>
 
 /** Every function with a body in a file, from its first line to its last, the groups of tests left out. */
 export const functionLengths = (path: string, text: string): FunctionLength[] => {
-  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const languageVersion = ts.ScriptTarget.Latest;
+  const jsDocParsingMode = ts.JSDocParsingMode.ParseNone;
+  const source = ts.createSourceFile(path, text, { languageVersion, jsDocParsingMode }, true);
   const lineOf = (position: number): number => source.getLineAndCharacterOfPosition(position).line + 1;
   const found: FunctionLength[] = [];
   const visit = (node: ts.Node): void => {

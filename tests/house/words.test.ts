@@ -26,7 +26,9 @@ interface Saying {
 
 /** Every string, every piece of a template and every declared name of a file. */
 const sayings = (file: string, code: string): Saying[] => {
-  const source = ts.createSourceFile(file, code, ts.ScriptTarget.ES2022, true);
+  const languageVersion = ts.ScriptTarget.ES2022;
+  const jsDocParsingMode = ts.JSDocParsingMode.ParseNone;
+  const source = ts.createSourceFile(file, code, { languageVersion, jsDocParsingMode }, true);
   const found: Saying[] = [];
   const add = (node: ts.Node, text: string): void => {
     const line = source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1;
