@@ -47,7 +47,7 @@ const jarIntoLoad = (order: SprayOrder, first: FirstUnits): string => {
     return [`${stepsText(steps, tool)} of ${product.productName}`];
   });
   const percent = Math.round(100 * share);
-  return `Pour the jar into load 1, and put in beside it only ${less.join(" and ")}: with the full amounts the load would be ${percent} % too strong.`;
+  return `Pour the jar into load 1, and measure out only ${less.join(" and ")} for it: with the full amounts the load would be ${percent} % too strong.`;
 };
 
 /**

@@ -267,7 +267,7 @@ const jarSteps = (
     },
     { text: `Let it stand ${minutes} minutes, look, shake, look again.`, minutes },
     {
-      text: "Pour the jar into the tank when that mix is loaded, with so much less of each product beside it, or apply it to a labeled site at or below the label rate.",
+      text: "Pour the jar into the tank when that mix is loaded, and put in that much less of each product, or apply it to a labeled site at or below the label rate.",
     },
   ];
   return steps.map((step, i) => ({ number: i + 1, ...step }));

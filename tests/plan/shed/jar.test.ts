@@ -118,12 +118,12 @@ describe("the jar test on the back of the sheet", () => {
   test("a small load takes so much less of each product beside the jar, never more than the rate", () => {
     // 300 ft2 take 0.45 gal, 1.7034 L, of which the jar is 29.35 %: of 0.045 oz there are 0.0317 to weigh, of 0.33 fl oz 0.233.
     expect(lastStep(lawn(300, 4))).toBe(
-      "Pour the jar into load 1, and put in beside it only 0.0317 oz wt of powder and 0.233 fl oz of liquid: with the full amounts the load would be 29 % too strong.",
+      "Pour the jar into load 1, and measure out only 0.0317 oz wt of powder and 0.233 fl oz of liquid for it: with the full amounts the load would be 29 % too strong.",
     );
     // 9,000 ft2 take 13.5 gal, 51.1 L: 0.98 % is less than a scale tells. 8,000 ft2 take 45.4 L, and it is 1.1 %.
     expect(lastStep(lawn(9000))).toBe("Pour the jar into load 1.");
     expect(lastStep(lawn(8000))).toMatch(
-      /only 1\.18 oz wt of powder and 8\.70 fl oz of liquid: .* 1 % too strong\.$/,
+      /only 1\.18 oz wt of powder and 8\.70 fl oz of liquid for it: .* 1 % too strong\.$/,
     );
   });
 

@@ -90,7 +90,7 @@ describe("the steps of a jar test", () => {
       "Add 5 mL of a. Cap the jar and shake well.",
       "Fill to 1000 mL with the same water, cap, invert ten times. Feel the jar for heat.",
       "Let it stand 15 minutes, look, shake, look again.",
-      "Pour the jar into the tank when that mix is loaded, with so much less of each product beside it, or apply it to a labeled site at or below the label rate.",
+      "Pour the jar into the tank when that mix is loaded, and put in that much less of each product, or apply it to a labeled site at or below the label rate.",
     ]);
     const { steps } = jarTest({ jar, applicationVolume, products: [liquid, powder] });
     expect(steps.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7]);
