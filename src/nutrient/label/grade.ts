@@ -29,7 +29,7 @@ const signsAndWord = /^([-+,;(:\u2010-\u2013\u2212\s]*)([^-+,;(:\s]*)/;
 const byVolume = /w\/v|(?:\/|\bper)\s*(?:us\s+)?(?:gal|L\b|liter|litre|m3|qt|pt)/i;
 
 /** Labels may state Na and Co as well (Washington Administrative Code 16-200-711), and what chelates a nutrient. */
-const leftOut = "; what has no symbol here, such as sodium or EDTA, is left out";
+const leftOut = "; leave out what has no symbol here, such as sodium or EDTA";
 
 /** A text that is read from left to right. */
 interface Reading extends GradeReading {

@@ -68,7 +68,7 @@ describe("a grade as the trade writes it", () => {
     "6Fe + 0.001% Co",
   ])("0-0-0 %s is refused, for the word would be lost, with the way on", (further) => {
     expect(() => analysis(`0-0-0 ${further}`)).toThrow(
-      "; what has no symbol here, such as sodium or EDTA, is left out",
+      "; leave out what has no symbol here, such as sodium or EDTA",
     );
   });
 
