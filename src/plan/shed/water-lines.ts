@@ -38,7 +38,7 @@ const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
       ? `${run}.`
       : remaining.value === 0
         ? ": what is planned is enough. Check that it ran."
-        : `. On top of what is planned, water ${depthText(remaining, first)}${driest === undefined ? "" : ` on ${driest}, the driest part`}${run}.`;
+        : `. On top of what is planned, water ${depthText(remaining, first)}${driest === undefined ? "" : ` on ${driest}, the driest part`}${run}.${driest === undefined ? "" : " Other parts may be short as well."}`;
   const rain =
     forecast === null || forecast.value === 0
       ? ""

@@ -85,7 +85,11 @@ const finding = (
   severity,
   path: `${treatment.path}`,
   params: { treatment: treatment.id, product: rule.product, ...params },
-  text: `${rule.productName}${part === undefined ? "" : `, ${part}`}: ${text}`,
+  // The driest part alone is named: who waters it alone would leave the others short.
+  text:
+    part === undefined
+      ? `${rule.productName}: ${text}`
+      : `${rule.productName}, ${part}: ${text} This part lacks the most; other parts may be short as well.`,
   source: rule.rule.source,
 });
 

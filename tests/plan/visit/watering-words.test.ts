@@ -178,7 +178,7 @@ describe("findings", () => {
       return told(tank(wet, calm, { site, water: { until, events } }, treatment)).map(([, , , text]) => text);
     };
     const short = (depth: string, part = "") => [
-      `A${part}: irrigation and rain are ${depth} in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.`,
+      `A${part}: irrigation and rain are ${depth} in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.${part === "" ? "" : " This part lacks the most; other parts may be short as well."}`,
     ];
     expect(on([[0.25, ["east"]]])).toEqual(short("0.25", ", west"));
     // 0.15 in on each side is 0.1 in short on both, not 0.3 in in all
@@ -206,7 +206,9 @@ describe("findings", () => {
       paper(
         tank(wet, calm, { site, water: { until, events: events.map((event) => ({ ...event, parts })) } }),
       );
-    expect(lines(["east"])).toContain("On top of what is planned, water 0.25 in on west, the driest part.");
+    expect(lines(["east"])).toContain(
+      "On top of what is planned, water 0.25 in on west, the driest part. Other parts may be short as well.",
+    );
     expect(lines(["east", "west"])).toContain("what is planned is enough. Check that it ran.");
   });
   test("what could not be compared, and why", () => {
