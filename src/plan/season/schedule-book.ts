@@ -13,7 +13,13 @@ export const openBook = (plan: SeasonPlan): { readonly book: Book; readonly stat
   const season = readSeason(plan);
   const ledger = ledgerHistory(plan.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
   const states = season.treatments.map((treatment): State => {
-    const logged = ledger.dates.filter((_, i) => ledger.entry(i).treatment === treatment.id);
+    // What went down on other parts alone says nothing of these.
+    const { parts, id } = treatment;
+    const onThese = (entry: readonly string[]): boolean =>
+      parts.length === 0 || entry.length === 0 || entry.some((part) => parts.includes(part));
+    const logged = ledger.dates.filter(
+      (_, i) => ledger.entry(i).treatment === id && onThese(ledger.partsOf(i)),
+    );
     return {
       applied: [...new Set([...treatment.applied, ...logged])].sort(compareDates),
       placed: 0,

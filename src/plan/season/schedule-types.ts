@@ -20,7 +20,7 @@ export interface SeasonTreatment {
    */
   readonly count?: number;
   readonly degreeDays?: JobDegreeDays;
-  /** The days on which it was done, beside the entries of the ledger that name it as `treatment`. */
+  /** The days on which it was done, beside the entries of the ledger that name it as `treatment`, on one of its parts. */
   readonly applied?: readonly CivilDate[];
   /** What one application puts down, for the limits; like an entry of the ledger. */
   readonly puts?: Omit<Proposal, "date" | "parts" | "facts" | "treatment">;

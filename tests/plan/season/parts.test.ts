@@ -1,0 +1,39 @@
+import { describe, expect, test } from "vitest";
+import { ledger } from "../../../src/ledger/index.js";
+import { schedule } from "../../../src/plan/index.js";
+
+const book = ledger([
+  { id: "a", date: "2026-03-01", treatment: "feed", parts: ["north pitch"] },
+  { id: "b", date: "2026-03-20", treatment: "feed", parts: ["south pitch"] },
+]);
+const first = (parts: readonly string[] | undefined) => {
+  const { visits } = schedule({
+    season: { from: "2026-04-01", to: "2026-05-31" },
+    treatments: [
+      {
+        id: "feed",
+        ...(parts && { parts }),
+        count: 1,
+        interval: { minimumDays: 28, maximumDays: 45, source: "plan of the park (invented)" },
+      },
+    ],
+    ledger: book,
+  });
+  return [visits[0]?.date, visits[0]?.applications[0]?.reapplyBy];
+};
+
+describe("what the ledger has of a treatment counts on the parts that it is planned for", () => {
+  test("45 days after March 1 on the north pitch are April 15; the feed of the south pitch is another", () => {
+    expect(first(["north pitch"])).toEqual(["2026-04-15", "2026-04-15"]);
+  });
+
+  test("45 days after March 20 on the south pitch, or on both, are May 4", () => {
+    expect(first(["south pitch"])).toEqual(["2026-05-04", "2026-05-04"]);
+    expect(first(["north pitch", "south pitch"])).toEqual(["2026-05-04", "2026-05-04"]);
+    expect(first(undefined)).toEqual(["2026-05-04", "2026-05-04"]);
+  });
+
+  test("on a part that the ledger does not name it has not been done", () => {
+    expect(first(["meadow"])).toEqual(["2026-04-01", null]);
+  });
+});
