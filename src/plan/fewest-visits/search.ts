@@ -29,6 +29,13 @@ const isWhole = (x: readonly number[], columns: Columns): boolean =>
     [...map.values()].every((column) => Math.min(x[column] as number, 1 - (x[column] as number)) < 1e-6),
   );
 
+/** What a row says, whichever way it was found: of two applications, or of two parts, most say the same. */
+const saying = ({ terms, atMost }: PlanRow): string =>
+  `${atMost}: ${terms
+    .map(({ treatment, day, times }) => `${treatment} ${day} ${times}`)
+    .sort()
+    .join()}`;
+
 /** The least whole number of visits by a bound of the solver. */
 export const wholeVisits = (bound: number): number => Math.max(0, Math.ceil(bound - 1e-6));
 
@@ -44,13 +51,14 @@ export const searched = (
   const columns = columnsOf(of.all);
   // Nothing that could be placed: there is nothing to solve.
   if (columns.count === 0) return { trial: [], answer: { status: "found", x: [], bound: 0, proven: true } };
-  const cuts: PlanRow[] = [];
+  const cuts = new Map<string, PlanRow>();
   let atLeast = 0;
   for (let round = 0; round < rounds; round++) {
-    const free = solve(visitProgram(of.all, columns, cuts, { nodes, free: true }));
+    const rows = [...cuts.values()];
+    const free = solve(visitProgram(of.all, columns, rows, { nodes, free: true }));
     const answer =
       free.status === "found" && !isWhole(free.x, columns)
-        ? solve(visitProgram(of.all, columns, cuts, { nodes, free: false }))
+        ? solve(visitProgram(of.all, columns, rows, { nodes, free: false }))
         : free;
     if (answer.status !== "found") {
       if (answer.status === "not found") return { ended: "nodes", atLeast };
@@ -65,7 +73,7 @@ export const searched = (
     const found = cutsOf(of, trial);
     if (found.length === 0) return { trial, answer };
     atLeast = Math.max(atLeast, wholeVisits(answer.bound));
-    cuts.push(...found);
+    for (const row of found) cuts.set(saying(row), row);
   }
   return { ended: "rounds", atLeast };
 };

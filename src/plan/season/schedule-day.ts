@@ -144,6 +144,13 @@ const aimedDay = (due: Due, book: Book): { date: CivilDate; why: DateReason[] } 
   return { date: open.date, why: [...open.why] };
 };
 
+/** What stands against a day, each limit once for all parts, and where that leads. */
+const limitReason = (date: CivilDate, over: Over, next: string): DateReason => ({
+  code: "schedule/limit",
+  text: `On ${date} it would violate ${[...new Set(over.map(({ limit, path }) => limit.id ?? path))].join(", ")}; ${next}.`,
+  source: over[0]?.limit.source,
+});
+
 /** The next day to try after one on which limits are violated, if there is one, and why. */
 const onwardFrom = (
   date: CivilDate,
@@ -160,12 +167,36 @@ const onwardFrom = (
         : isRun(over)
           ? "apply another group first"
           : "no day found is within all stated limits";
-  const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");
-  const text = `On ${date} it would violate ${names}; ${next}.`;
   return {
     date: free ?? each ?? (isRun(over) ? afterNextOn(date, book) : undefined),
-    why: { code: "schedule/limit", text, source: over[0]?.limit.source },
+    why: limitReason(date, over, next),
   };
+};
+
+/** The limits that an application on a day would violate, and what they were asked; nothing where none is stated. */
+const overOn = (
+  date: CivilDate,
+  treatment: ReadSeasonTreatment,
+  book: Book,
+): { readonly over: Over; readonly input: Parameters<typeof limitsOn>[0] } | undefined => {
+  const input = asked(book, treatment, date);
+  if (input === undefined) return undefined;
+  const { uses, tests } = limitsOn(input);
+  const over = [...uses, ...tests].filter(({ violated }) => violated === true);
+  return over.length === 0 ? undefined : { over, input };
+};
+
+/** The last day up to the one by which to reapply on which no limit is violated: better early than late. */
+const keptBefore = (due: Due, book: Book): CivilDate | undefined => {
+  const { treatment, earliest, latest, target } = due;
+  const { avoid } = book.plan;
+  const goal = earlier(target, treatment.within.to);
+  if (latest === null) return undefined;
+  for (let day = openBefore(goal, earliest, due, avoid); day !== undefined; ) {
+    if (overOn(day, treatment, book) === undefined) return day;
+    day = openBefore(addDays(day, -1), earliest, due, avoid);
+  }
+  return undefined;
 };
 
 /** A day for an application, with why; or why there is none. */
@@ -183,11 +214,14 @@ export const dayFor = (
   let waits = false;
   // Each step goes to a later day; a schedule that needs more of them than this has no day.
   for (let step = 0; ; step++) {
-    const input = asked(book, treatment, date);
-    if (input === undefined) break;
-    const { uses, tests } = limitsOn(input);
-    const over = [...uses, ...tests].filter(({ violated }) => violated === true);
-    if (over.length === 0) break;
+    const found = overOn(date, treatment, book);
+    if (found === undefined) break;
+    const { over, input } = found;
+    const kept = step === 0 ? keptBefore(due, book) : undefined;
+    if (kept !== undefined) {
+      const next = `${kept} is the last day by ${earlier(due.target, end)} within all stated limits`;
+      return { date: kept, why: [...why, limitReason(date, over, next)] };
+    }
     const onward = onwardFrom(date, over, earliestWithin(input), book);
     why = [...why, onward.why];
     waits ||= isRun(over);

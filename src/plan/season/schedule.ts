@@ -30,7 +30,8 @@ const untold = (): ReturnType<typeof dayFor> => ({
  * `shareWithinDays` share a visit. Every date has its reasons, and what found no day says why.
  *
  * A first application aims at its earliest day, a repeat at the day by which to reapply,
- * so that a season takes no more applications than the rules ask for. The treatment whose day
+ * so that a season takes no more applications than the rules ask for. Where limits stand against that day, a repeat takes
+ * the last one before it that they leave, and a later one only where there is none. The treatment whose day
  * comes first is placed first; this is a plain order of work and not an optimum. Where a mode of action has come too often
  * in a row, the next application waits for one of another group that ends the run. One that comes back by growing degree
  * days is not placed where the temperatures end before its interval does. Limits whose conditions are not known count

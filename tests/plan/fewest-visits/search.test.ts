@@ -177,3 +177,17 @@ describe("what rules a choice of days out", () => {
     }
   });
 });
+
+describe("a year with days that are far apart", () => {
+  it("is settled: three within 26 days each can not lie 44 days apart, in a season of 386 days", async () => {
+    const year: SeasonPlan = {
+      season: { from: "2024-02-20", to: "2025-03-11" },
+      treatments: [{ id: "a", count: 3, puts, interval: { minimumDays: 14, maximumDays: 26, source } }],
+      limits: [
+        { id: "one", kind: "interval", of: "N", atLeastDays: 26, source },
+        { id: "two", kind: "interval", of: "N", atLeastDays: 44, source },
+      ],
+    };
+    expect(await rejections(fewestVisits(year))).toEqual(["infeasible treatments"]);
+  });
+});
