@@ -51,15 +51,27 @@ const isShort = (value: number, { number, unit }: ReadAnswer, { answer }: QuizPr
   Math.abs(number.halfPlace / (5 * 10 ** -answer.decimals) - 1) < 1e-6 &&
   Math.abs(value - answer.value) <= 5 * 10 ** -answer.decimals * (1 + 1e-9);
 
+/** Whether a number is the answer, to the places asked for. */
+const isAnswer = (value: number, { answer }: QuizProblem): boolean =>
+  Math.abs(value - answer.value) <= answer.tolerance + 1e-9 * Math.abs(answer.value);
+
 /** Whether a number is the answer with its decimal point elsewhere. */
-const isShifted = (value: number, { answer }: QuizProblem): boolean =>
-  [0.001, 0.01, 0.1, 10, 100, 1000].some(
-    (factor) => Math.abs(value / factor - answer.value) <= answer.tolerance,
-  );
+const isShifted = (value: number, problem: QuizProblem): boolean =>
+  [0.001, 0.01, 0.1, 10, 100, 1000].some((factor) => isAnswer(value / factor, problem));
+
+/** Mistakes that are a unit left as it was: the unit in which the number is right says more than their names. */
+const leftInUnits: readonly NameOfMistake[] = [
+  "forgot to convert",
+  "acre for 1,000 sq ft",
+  "hectare for 100 m²",
+  "cubic feet for cubic yards",
+  "yards for feet",
+];
 
 /** The unit in which a number without a unit, or with the wrong one, would be the answer. */
-const unitMeant = (value: number, { answer }: QuizProblem): string | undefined =>
-  otherUnitsOf(answer).find((unit) => {
+const unitMeant = (value: number, problem: QuizProblem): string | undefined =>
+  otherUnitsOf(problem).find((unit) => {
+    const { answer } = problem;
     if (unit === answer.unit) return false;
     const read = { value: answer.value, unit: answer.unit, of: "none" };
     const there = toldBy({ quantity: "problem.answer" }, () => quantityFrom(read)).in(unit as never);
@@ -126,8 +138,19 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
     wrong: "wrong",
     "bare ounces": "wrong",
   } as const;
+  // beside a unit of the same kind that is not the one asked for: 26.8 oz where it is 26.8 lb
+  if (
+    best.number === "wrong" &&
+    read.unit === "another" &&
+    number.values.some((each) => isAnswer(each, problem))
+  )
+    return { verdict: "wrong", number: "right", unit: "wrong", of, read: best.value };
+  const named = problem.mistakes.find(({ mistake }) => mistake === best.mistake);
+  const maybeUnit = named === undefined || leftInUnits.includes(named.mistake);
   const meant =
-    best.number === "wrong" && read.unit === "not given" ? unitMeant(best.value, problem) : undefined;
+    best.number === "wrong" && read.unit === "not given" && maybeUnit
+      ? unitMeant(best.value, problem)
+      : undefined;
   if (meant !== undefined)
     return { verdict: "wrong", number: "right", unit: "wrong", of, read: best.value, meant };
   const parts = { number: best.number, unit: unit[read.unit], of } as const;

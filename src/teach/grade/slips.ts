@@ -1,7 +1,7 @@
 import { nearName, suggestUnit } from "../../quantity/index.js";
 
-/** A number that a machine wrote: `6e0`, `1.25e3`. */
-const scientific = /(?<![\w.,])(\d{1,9}(?:\.\d{1,9})?)e([+-]?[0-6])(?![\w.,]*\d)/gi;
+/** A number that a machine wrote: `6e0`, `1.25e3`, `2.68E+01`. */
+const scientific = /(?<![\w.,])(\d{1,9}(?:\.\d{1,9})?)e([+-]?0{0,2}[0-6])(?![\w.,]*\d)/gi;
 
 /** A text with its numbers as people write them: `6e0` is 6. */
 export const withoutExponents = (text: string): string =>

@@ -33,6 +33,7 @@ const unreadWords: Readonly<Record<NonNullable<ReadAnswer["unread"]>, string>> =
   "two numbers": "There is more than one number in your answer. Write the one that you mean, with its unit.",
   "decimal comma": "Write a decimal point, not a comma: 3.5, not 3,5.",
   "no amount": "Say how much it is, not what it is more or less than.",
+  "not worked out": "Work it out to one number: 3.14 for π will do.",
 };
 
 const unitWord = (parts: Parts, { unit, unitText, slip }: ReadAnswer, problem: QuizProblem): string => {
@@ -60,8 +61,16 @@ const rightWords = ({ unit }: Parts, { slip, unitText }: ReadAnswer, problem: Qu
       ? `Right. Write the unit, too, so that nobody has to guess: ${askedUnit(problem)}.`
       : "Right.";
 
+/** Whether a number is the answer to fewer decimals than were asked for: 27 for 26.8. */
+const isRoundedShort = ({ number, unit }: ReadAnswer, { answer }: QuizProblem): boolean =>
+  number !== undefined &&
+  unit !== "another" &&
+  number.halfPlace > 0.5 * 10 ** -answer.decimals * (1 + 1e-9) &&
+  number.values.some((each) => Math.abs(each - answer.value) <= number.halfPlace * (1 + 1e-9));
+
 /** What to tell a learner. */
 export const saidOf = (parts: Parts, read: ReadAnswer, problem: QuizProblem): string => {
+  const { answer } = problem;
   if (read.unread !== undefined) return unreadWords[read.unread];
   if (parts.verdict === "unread") return `There is no choice ${read.letter}. The choices are A to D.`;
   if (parts.verdict === "right") return rightWords(parts, read, problem);
@@ -73,7 +82,16 @@ export const saidOf = (parts: Parts, read: ReadAnswer, problem: QuizProblem): st
   }
   const mistake = problem.mistakes.find((each) => each.mistake === parts.mistake)?.says;
   // A number that is close has its unit and its substance right, or it is wrong altogether.
-  if (parts.verdict === "close") return "Very close. Keep all digits on the way, and round once, at the end.";
+  if (parts.verdict === "close")
+    return isRoundedShort(read, problem)
+      ? "Very close, but rounded too far. See how many decimals the question asks for."
+      : "Very close. Keep all digits on the way, and round once, at the end.";
+  const isNegative = answer.value > 0 && (read.number?.values[0] ?? 0) < 0;
+  if (isNegative)
+    return [
+      "Not yet. The answer is not less than zero. Check the sign, and which figure you subtracted from which.",
+      ...more,
+    ].join(" ");
   const known = mistake ?? (parts.mistake === undefined ? undefined : mistakes[parts.mistake]);
   const number =
     known === undefined

@@ -52,6 +52,8 @@ const words: Readonly<Record<string, UnitWords>> = {
   "US ton": { one: "ton", many: "tons" },
   "°F d": same("°F degree-days"),
   "°C d": same("°C degree-days"),
+  "money:USD": same("dollars"),
+  "money:EUR": same("euros"),
 };
 
 const symbols: Readonly<Record<string, string>> = { USD: "$", EUR: "€" };
@@ -59,7 +61,6 @@ const symbols: Readonly<Record<string, string>> = { USD: "$", EUR: "€" };
 /** The word of a unit as a learner reads it: `lb per 1,000 sq ft`, `mph`, `2 inches`, `0.5 inch`. */
 export const unitWords = (unit: string, value = 2): string => {
   if (unit === "mi/h" || unit === "km/h") return unit === "mi/h" ? "mph" : "km/h";
-  if (unit.startsWith("money:")) return unit === "money:USD" ? "dollars" : "euros";
   const [top = "", bottom] = unit.split("/");
   const { one, many } = words[top] ?? same(top);
   const first = value > 0 && value <= 1 ? one : many;

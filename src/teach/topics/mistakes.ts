@@ -169,7 +169,7 @@ const told = {
   "cubic feet for cubic yards": "That is cubic feet. A cubic yard is 27 of them.",
   "divided by the depth": "You divided by the depth. Volume = surface × depth.",
   "forgot the dose": "You took 1 mg/L. Multiply by the dose in the question.",
-  "decimal point one place off": "The decimal point is one place off. Count the places again.",
+  "decimal point one place off": "The decimal point is in the wrong place. Count the places again.",
   "divided by 0.623": "You divided by 0.623. A depth on an area is that many gallons: multiply.",
   "multiplied by the rate": "You multiplied by the rate. Time = depth divided by depth per time.",
   "driest against wettest":

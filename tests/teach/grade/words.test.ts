@@ -172,7 +172,7 @@ describe("what a learner is told", () => {
       product,
       "125 lb",
       ["wrong", "wrong", "right", "not given"],
-      "Not yet. The decimal point is one place off. Count the places again.",
+      "Not yet. The decimal point is in the wrong place. Count the places again.",
     ],
     [
       product,
