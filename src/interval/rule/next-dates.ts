@@ -161,7 +161,8 @@ const earliestDate = (question: Question): { earliest: CivilDate; reasons: Inter
   const moveTo = ({ date, code, params, text, stated = true }: Move): void => {
     if (compareDates(date, earliest) <= 0) return;
     earliest = date;
-    reasons.push({ code, params: { ...params, date }, text, ...(stated && { source }) });
+    const told = { ...params, date };
+    reasons.push(stated ? { code, params: told, text, source } : { code, params: told, text });
   };
   if (last !== undefined && minimumDays !== undefined) {
     const text = `${counted(minimumDays, "day")} or more after the application of ${last}.`;

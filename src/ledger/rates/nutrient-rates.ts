@@ -12,7 +12,8 @@ type Rate = Quantity<"mass/area", string>;
  * others state in another form of it (Mg): each form in the sum is all of the nutrient.
  */
 export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
-  if (rates.length === 1) return rates[0] as NutrientRates;
+  const [only = {}, ...others] = rates.filter(holdsAny);
+  if (others.length === 0) return only;
   const total: Record<string, Rate> = {};
   for (const rate of rates) {
     for (const of of Object.keys(rate)) {
@@ -31,6 +32,8 @@ export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
   }
   return total;
 };
+
+const holdsAny = (rate: NutrientRates): boolean => Object.keys(rate).length > 0;
 
 /** A rate in a unit that is only known when the program runs. */
 export const inUnit = (q: { readonly unit: string }, unit: string): number =>

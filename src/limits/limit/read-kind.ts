@@ -141,7 +141,8 @@ export const readKind = (
   switch (kind) {
     case "amount": {
       const amount = field("amount", readAreaAmount);
-      return { ...base, kind, amount, of: amount?.of, per: field("per", readPeriod) };
+      const per = field("per", readPeriod);
+      return { kind, amount, of: amount?.of, per, ...base };
     }
     case "count": {
       const amount = quantityOf(field("atMost", count(0, 1000)) ?? 0, "count", "none", base.path);

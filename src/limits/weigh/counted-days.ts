@@ -160,15 +160,18 @@ export const countDays = (
   limits: readonly ReadLimit[],
   { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
 ): void => {
-  const open = limits.flatMap((limit): Tally[] => {
+  const open: Tally[] = [];
+  let first: CivilDate | undefined;
+  for (const limit of limits) {
     const from = countsFrom(limit, date);
+    if (from === undefined) continue;
     const known = kept.get(keyOf(limit, part));
-    if (from === undefined || (known !== undefined && known.from <= from)) return [];
+    if (known !== undefined && known.from <= from) continue;
     const { counted, more } = counterOf(limit) as Counter;
-    return [{ from, counted, more, limit, within: [], amounts: [], notCounted: [], unknown: [] }];
-  });
+    open.push({ from, counted, more, limit, within: [], amounts: [], notCounted: [], unknown: [] });
+    if (first === undefined || from < first) first = from;
+  }
   if (open.length === 0) return;
-  const [first] = open.map(({ from }) => from).sort() as [CivilDate];
   const days: CivilDate[] = [];
   const places = new Map<CivilDate, number>();
   const placeOf = (day: CivilDate): number => {
@@ -182,7 +185,7 @@ export const countDays = (
     return days.push(day) - 1;
   };
   const visit = history.visitAsWritten ?? history.visit;
-  visit(part, first, (row) => {
+  visit(part, first as CivilDate, (row) => {
     const at = placeOf(row.date);
     for (const one of open) if (one.within[at]) tally(one, row, at);
   });

@@ -194,7 +194,17 @@ export const productNitrogen = (product: {
     "product.slowNitrogen",
   ).in("% w/w");
   if (slow > total * (1 + 1e-9)) fail("conflict", "product.slowNitrogen", slow, `at most the ${total} % N`);
-  return { ...partsOf(total, slow), basis: "slow nitrogen stated", findings: [] };
+  const parts = partsOf(total, slow);
+  return {
+    type: parts.type,
+    version: parts.version,
+    total: parts.total,
+    slow: parts.slow,
+    quick: parts.quick,
+    slowShare: parts.slowShare,
+    basis: "slow nitrogen stated",
+    findings: [],
+  };
 };
 
 const percentage = (value: unknown, path: string): number => {

@@ -152,8 +152,21 @@ export const readSprayer = (input: unknown): ReadSprayer => {
     speed: at("speed", speedAt),
     room: () => expectRoom(given),
   });
-  const { loadSplit = "full then partial", mixingOrder = "consensus", room: _, ...rest } = read;
-  return { ...withoutUndefined(rest), loadSplit, mixingOrder };
+  return withoutUndefined({
+    tank: read.tank,
+    applicationVolume: read.applicationVolume,
+    minimumLoad: read.minimumLoad,
+    increments: read.increments,
+    residualVolume: read.residualVolume,
+    plumbingVolume: read.plumbingVolume,
+    water: read.water,
+    timeToEmpty: read.timeToEmpty,
+    nozzle: read.nozzle,
+    pressure: read.pressure,
+    speed: read.speed,
+    loadSplit: read.loadSplit ?? "full then partial",
+    mixingOrder: read.mixingOrder ?? "consensus",
+  });
 };
 
 /** What the tank must hold beside what it cannot spray out; what cannot be read is told of by its own reader. */

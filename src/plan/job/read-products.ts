@@ -164,8 +164,16 @@ const readProduct = (input: unknown, at: string, problems: Checks): ReadProduct 
   if (problems.count() > before) return undefined;
   const { name, addBefore, addAfter, labelNote, lowRate, contains, groups, labelProhibits } = product;
   const { use, registrationNumber, lot } = product;
+  // Field by field: spread, what has more fields than the literal grows by one at a time.
   return withoutUndefined({
-    ...measures,
+    fertilizer: measures.fertilizer,
+    density: measures.density,
+    contents: measures.contents,
+    package: measures.package,
+    formulation: measures.formulation,
+    labelRate: measures.labelRate,
+    packetSize: measures.packetSize,
+    wateringIn: measures.wateringIn,
     id: kind.id,
     form: kind.form,
     path: at,

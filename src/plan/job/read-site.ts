@@ -56,14 +56,15 @@ export const readSite = (input: unknown, problems: Checks): ReadSite | undefined
 
 /** The lengths that a part states, as far as they stand on it by name. */
 const measuresOf = (part: SiteDescription["parts"][number]): readonly PartMeasures[] => {
+  if (part.name === undefined) return [];
   const lengths = Object.entries(part).flatMap(([name, value]) => {
-    const q =
-      typeof value === "object" && value !== null && "unit" in value ? quantityFrom(value) : undefined;
-    return q?.dimension === "length"
+    if (typeof value !== "object" || value === null || !("unit" in value)) return [];
+    const q = quantityFrom(value);
+    return q.dimension === "length"
       ? [[name, expectQuantity(q, { dimension: "length", of: "none" }, name)] as const]
       : [];
   });
-  return part.name === undefined || lengths.length === 0
+  return lengths.length === 0
     ? []
     : [{ part: part.name, shape: part.shape, lengths: Object.fromEntries(lengths) }];
 };

@@ -55,18 +55,29 @@ const readBase = (
     record.parts !== undefined && parts === undefined
       ? undefined
       : problems.run(() => treatedArea({ area: record.area, parts }, site, `${at}.area`));
-  const rest = withoutUndefined({
+  const intervals = {
     interval: read("interval", (path) =>
       toldAt(path, "rule", () => intervalRule(record.interval as IntervalRule)),
     ),
     degreeDays: read("degreeDays", (path) => readDegreeDays(record.degreeDays, path)),
     end: read("end", (path) => momentAt(record.end, path)),
     irrigationRate: read("irrigationRate", (path) => irrigationRateAt(record.irrigationRate, path)),
-  });
+  };
   const facts = readFacts(record.facts, `${at}.facts`, problems);
   if (area === undefined) return undefined;
   const byPart = treatedParts({ area: record.area, parts }, site);
-  return { id, path: at, area, byPart, facts, ...(parts && { parts }), ...rest };
+  return withoutUndefined({
+    id,
+    path: at,
+    area,
+    byPart,
+    facts,
+    parts,
+    interval: intervals.interval,
+    degreeDays: intervals.degreeDays,
+    end: intervals.end,
+    irrigationRate: intervals.irrigationRate,
+  });
 };
 
 const readTreatment = (

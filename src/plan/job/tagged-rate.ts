@@ -15,10 +15,12 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
   const { value, unit, of, per } = expectRecord(input, path, "a rate of product") as Record<string, unknown>;
   const top = `product:${id}`;
   if (of === undefined) fail("missing", `${path}.of`, of, `what it is a rate of: "product" or "${top}"`);
-  const [stuff, under] = String(of).split("/");
-  if ((stuff !== "product" && stuff !== top) || (under !== undefined && under !== "spray")) {
+  const alone = of === "product" || of === top;
+  const perSprayed = of === "product/spray" || of === `${top}/spray`;
+  if (!alone && !perSprayed) {
+    const [stuff = ""] = String(of).split("/");
     fail("substance/mismatch", `${path}.of`, of, `a rate of product: "product" or "${top}"`, {
-      ...(isSubstance(String(of)) && stuff !== "product" && !String(stuff).startsWith("product:")
+      ...(isSubstance(String(of)) && stuff !== "product" && !stuff.startsWith("product:")
         ? { suggestion: "target, for a rate of a nutrient" }
         : {}),
     });
@@ -35,7 +37,7 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
     });
   }
   const whole = perArea ? top : `${top}/spray`;
-  if (under !== undefined && perArea) fail("conflict", path, shown(input), "a rate per volume of spray");
+  if (perSprayed && perArea) fail("conflict", path, shown(input), "a rate per volume of spray");
   return quantityOf(value as number, unit as string, whole, path) as RateOf;
 };
 

@@ -80,7 +80,8 @@ const otherContents = (product: ReadProduct, rates: AreaRates): WithFindings<Nut
 const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => {
   const { date, path, product, rate, parts = [], nutrients } = entry;
   if (entry.row !== undefined) return { value: entry.row(), findings: [], notChecked: [] };
-  const base = { date, from: path, parts, products: product === undefined ? [] : [product.id] };
+  const from = path;
+  const products = product === undefined ? [] : [product.id];
   if (product !== undefined && rate !== undefined) {
     const one = statedRate(rate, product.id, path);
     const rates = perAreaRates(product, one, job.sprayer);
@@ -89,7 +90,10 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => 
     const others = otherContents(product, rates);
     return {
       value: {
-        ...base,
+        date,
+        from,
+        parts,
+        products,
         productRates: productRates(product.id, rates),
         rates: known ? addRates([ratesOf(nutrition.value), others.value]) : undefined,
         unweighed: unweighedOf(product, rates),
@@ -99,12 +103,16 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => 
     };
   }
   if (nutrients === undefined)
-    return { value: { ...base, productRates: [], rates: undefined }, findings: [], notChecked: [] };
+    return {
+      value: { date, from, parts, products, productRates: [], rates: undefined },
+      findings: [],
+      notChecked: [],
+    };
   const { rates, completed } = completeRates(
     addRates(nutrients.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> }))),
   );
   return {
-    value: { ...base, productRates: [], rates },
+    value: { date, from, parts, products, productRates: [], rates },
     findings: completionFindings(completed, `The entry of ${date}`, path, date),
     notChecked: [],
   };
@@ -163,16 +171,20 @@ const commonFacts = (list: readonly ApplicationFacts[]): ApplicationFacts => {
 /** The visit on one part, as one application. */
 const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): HistoryRow => {
   const byProduct = new Map<string, Any>();
-  for (const rate of rows.flatMap(({ row }) => row.productRates)) {
-    const key = `${rate.of} ${rate.dimension}`;
-    const before = byProduct.get(key);
-    byProduct.set(key, before === undefined ? rate : before.plus(rate));
+  const products = new Set<string>();
+  for (const { row } of rows) {
+    for (const product of row.products) products.add(product);
+    for (const rate of row.productRates) {
+      const key = `${rate.of} ${rate.dimension}`;
+      const before = byProduct.get(key);
+      byProduct.set(key, before === undefined ? rate : before.plus(rate));
+    }
   }
   return {
     date,
     from: "this visit",
     parts: part === wholeSite ? [] : [part],
-    products: [...new Set(rows.flatMap(({ row }) => row.products))],
+    products: [...products],
     // A product is measured in one way, or in both by its density: what is known of one treatment is known of all.
     productRates: [...byProduct.values()],
     rates: addRates(rows.map(({ row }) => row.rates ?? {})),

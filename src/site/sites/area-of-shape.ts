@@ -141,10 +141,10 @@ export const readShape = (input: unknown): ReadShape => {
 };
 
 const shapeOf = (kind: unknown): SiteShape["shape"] => {
-  const expected = `one of ${names.join(", ")}`;
-  if (kind === undefined) return fail("missing", "shape", kind, expected);
   const known = names.find((name) => name === kind);
   if (known !== undefined) return known;
+  const expected = `one of ${names.join(", ")}`;
+  if (kind === undefined) return fail("missing", "shape", kind, expected);
   const near = typeof kind === "string" ? nearName(kind, names) : undefined;
   return fail("type", "shape", kind, expected, near === undefined ? {} : { suggestion: near });
 };

@@ -1,3 +1,4 @@
+import { withoutUndefined } from "../../quantity/house.js";
 import { likeQuantity, type Quantity } from "../../quantity/index.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import { type BetweenSteps, type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
@@ -112,11 +113,11 @@ export const loadingSteps = (input: {
 };
 
 const finished = (
-  { product, ...step }: Step,
+  step: Step,
   number: number,
   loadVolume: Quantity<"volume", "spray"> | undefined,
 ): LoadingStep => {
-  const { fraction, action } = step;
+  const { fraction, action, product } = step;
   const part = (share: number): Quantity<"volume", "spray"> | undefined =>
     loadVolume && likeQuantity(loadVolume, share * loadVolume.value);
   const low = fraction && part(fraction[0]);
@@ -129,11 +130,17 @@ const finished = (
       ? ""
       : ` (${low.value === high.value ? "" : `${read(low)} to `}${read(high)} ${high.unit})`;
   const text = fraction === undefined ? step.text : step.text.replace(/\.?$/, `${amounts}.`);
-  return {
+  return withoutUndefined({
     number,
-    ...step,
-    ...(low === undefined || high === undefined ? {} : { volume: [low, high] }),
+    action,
+    productId: step.productId,
+    amount: step.amount,
+    fraction,
+    minutes: step.minutes,
     text,
+    reason: step.reason,
+    sources: step.sources,
+    volume: low === undefined || high === undefined ? undefined : ([low, high] as const),
     cautions: stepCautions(action, product),
-  };
+  });
 };

@@ -4,7 +4,7 @@ import { formulations, likenesses } from "../formulation/formulation.js";
 import { nameOf } from "../partners/mix-findings.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
-import { mixingOrders } from "../published-orders/mixing-orders.js";
+import { ordersNaming } from "../published-orders/mixing-orders.js";
 import type { OrderedPair } from "./loading-order-types.js";
 
 /** Fewer mixing orders than this that list a kind are said to be few: the same limit as for a firm pair. */
@@ -88,7 +88,7 @@ const placeFindings = (product: MixProduct, named: MixingOrder | undefined): rea
   const { id, name = id, formulation } = product;
   const kind = formulations[formulation].name;
   const like = likenesses[formulation];
-  const listedBy = mixingOrders.filter((each) => stepIn(each, formulation) !== undefined);
+  const listedBy = ordersNaming(formulation);
   const findings: Finding[] = [];
   if (like?.analogy === true) {
     findings.push({

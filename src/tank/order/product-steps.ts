@@ -3,7 +3,7 @@ import { amountText } from "../amount-text.js";
 import { type Formulation, formulations } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
-import { mixingOrders } from "../published-orders/mixing-orders.js";
+import { ordersNaming } from "../published-orders/mixing-orders.js";
 import { cited } from "./cited.js";
 import { placeReasons } from "./place-reasons.js";
 import { dissolved, premixBefore, type Step, slurried } from "./premix-before.js";
@@ -66,10 +66,6 @@ const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | un
   };
 };
 
-/** The mixing orders that name a kind, or one that it is like. */
-const namedBy = (kind: Formulation): readonly MixingOrder[] =>
-  mixingOrders.filter((mixingOrder) => stepIn(mixingOrder, kind) !== undefined);
-
 const reasonFor = (
   kind: Formulation,
   named: MixingOrder | undefined,
@@ -83,7 +79,7 @@ const reasonFor = (
       sources: [named.source],
     };
   }
-  const listing = namedBy(kind);
+  const listing = ordersNaming(kind);
   const counts =
     listing.length < 4
       ? `Few published mixing orders list this product type: ${listing.map(({ name }) => name).join(", ")}.`

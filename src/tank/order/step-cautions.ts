@@ -3,8 +3,12 @@ import { formulations } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import type { LoadingAction } from "./loading-order-types.js";
 
+const byCode: ReadonlyMap<string, TankCaution> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ tankCautions.map((caution) => [caution.code, caution]),
+);
+
 const named = (...codes: readonly string[]): readonly TankCaution[] =>
-  tankCautions.filter(({ code }) => codes.includes(code));
+  codes.map((code) => byCode.get(code) as TankCaution);
 
 /** What can hurt at a step, from the cautions of mixing and loading. */
 export const stepCautions = (action: LoadingAction, product?: MixProduct): readonly TankCaution[] => {

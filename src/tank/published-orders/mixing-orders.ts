@@ -1,5 +1,6 @@
 import { frozen } from "../../quantity/index.js";
-import type { MixingOrder } from "./mixing-order.js";
+import type { Formulation } from "../formulation/formulation.js";
+import { type MixingOrder, stepIn } from "./mixing-order.js";
 
 /**
  * The published loading orders that were read in full or as a full list, one record per source. They
@@ -280,6 +281,17 @@ export const mixingOrders: readonly MixingOrder[] = /* @__PURE__ */ frozen([
 const byId: ReadonlyMap<string, MixingOrder> = /* @__PURE__ */ new Map(
   mixingOrders.map((mixingOrder) => [mixingOrder.id, mixingOrder]),
 );
+
+const naming: Map<Formulation, readonly MixingOrder[]> = /* @__PURE__ */ new Map();
+
+/** The mixing orders that name a kind, or one that it is like; found when a kind is first asked for. */
+export const ordersNaming = (kind: Formulation): readonly MixingOrder[] => {
+  const known = naming.get(kind);
+  if (known !== undefined) return known;
+  const found = mixingOrders.filter((mixingOrder) => stepIn(mixingOrder, kind) !== undefined);
+  naming.set(kind, found);
+  return found;
+};
 
 /** The mixing order with an id. */
 export const mixingOrderOf = (id: string): MixingOrder | undefined => byId.get(id);

@@ -126,7 +126,8 @@ const amountOver = (
   const turned =
     density === undefined ? total : measure === "mass" ? timesOf(total, density) : perOf(total, density);
   // The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints.
-  const [unit = ""] = rate.unit.split("/");
+  const slash = rate.unit.indexOf("/");
+  const unit = slash < 0 ? rate.unit : rate.unit.slice(0, slash);
   const isTop = density === undefined && !unit.startsWith("%") && isUnit(unit, measure);
   const wanted = isTop ? unit : turned.unit;
   const amount = quantityOf(numberIn(turned, wanted), wanted, product, `${at}rate`);
