@@ -34,12 +34,6 @@ export { type RunoffPoints, runoffPoints } from "./weigh/runoff-points.js";
 
 // published: published sets of limits, by state and province.
 export { publishedLimits, rememberedLimits } from "./published/all.js";
-export {
-  chlorothalonilRememberedLimits,
-  connecticutRememberedLimits,
-  newJerseyRememberedLimits,
-  twoFourDRememberedLimits,
-} from "./published/from-memory.js";
 export { illinoisLimits, michiganLimits, minnesotaLimits, wisconsinLimits } from "./published/great-lakes.js";
 export {
   marylandProductLimits,

@@ -2,9 +2,7 @@
 // tests/limits/published/.
 import {
   australianTurfFungicideLimits,
-  chlorothalonilRememberedLimits,
   connecticutLimits,
-  connecticutRememberedLimits,
   floridaLimits,
   illinoisLimits,
   type LimitSet,
@@ -14,12 +12,10 @@ import {
   marylandUseLimits,
   michiganLimits,
   minnesotaLimits,
-  newJerseyRememberedLimits,
   newJerseySummaryLimits,
   newYorkLimits,
   pennsylvaniaLimits,
   runoffMenu,
-  twoFourDRememberedLimits,
   vermontLimits,
   wisconsinLimits,
 } from "../../src/limits/index.js";
@@ -100,8 +96,12 @@ const midAtlantic: readonly ConstantCheck[] = [
   ...law(
     newJerseySummaryLimits,
     "read",
-    "Jersey-Yards: 0.9 lb, 20 %, three years, 25 ft, 10 ft",
-    `total-n-homeowner amount.value 0.9
+    "Jersey-Yards: 0.9 lb, 20 %, three years, 25 ft, 10 ft; landscape trade magazine: 1, 3.2 and 4.25 lb; section 11 a: 0.7 lb",
+    `soluble-n amount.value 0.7
+    total-n-homeowner amount.value 0.9
+    total-n-professional amount.value 1
+    n-per-year-homeowner amount.value 3.2
+    n-per-year-professional amount.value 4.25
     slow-share-homeowner atLeastPercentOfN 20
     p exemptIf.0.soilTest.months 36
     setback atLeast.value 25
@@ -183,9 +183,11 @@ const north: readonly ConstantCheck[] = [
   ...law(
     connecticutLimits,
     "read",
-    "regional summary of Public Act 12-155: 0.67 %, two years",
+    "Connecticut General Statutes 22-111yy: 0.67 per cent, two years, twenty feet, fifteen feet",
     `p atMostPercent 0.67
-    p exemptIf.0.soilTest.months 24`,
+    p exemptIf.0.soilTest.months 24
+    setback atLeast.value 20
+    setback-targeted atLeast.value 15`,
   ),
   ...law(
     manitobaLimits,
@@ -227,39 +229,6 @@ const southeast: readonly ConstantCheck[] = [
 
 const remembered: readonly ConstantCheck[] = [
   ...law(
-    newJerseyRememberedLimits,
-    "from memory",
-    "New Jersey P.L. 2010 c.112: 0.7, 1, 4.25 and 3.2 lb",
-    `soluble-n amount.value 0.7
-    total-n-professional amount.value 1
-    n-per-year-professional amount.value 4.25
-    n-per-year-homeowner amount.value 3.2`,
-  ),
-  ...law(
-    connecticutRememberedLimits,
-    "from memory",
-    "Connecticut Public Act 12-155 section 2 (e): 20 ft, 15 ft",
-    `setback atLeast.value 20
-    setback-targeted atLeast.value 15`,
-  ),
-  ...law(
-    twoFourDRememberedLimits,
-    "from memory",
-    "2,4-D on ornamental turf: 1.5 lb, 3 lb, two applications, 21 days",
-    `per-application amount.value 1.5
-    per-year amount.value 3
-    count atMost 2
-    interval atLeastDays 21`,
-  ),
-  ...law(
-    chlorothalonilRememberedLimits,
-    "from memory",
-    "chlorothalonil on golf courses: 73, 52 and 26 lb a year",
-    `greens amount.value 73
-    tees amount.value 52
-    fairways amount.value 26`,
-  ),
-  ...law(
     australianTurfFungicideLimits,
     "read",
     "CropLife Australia, turf, 24 June 2026: no consecutive sprays",
@@ -280,15 +249,6 @@ const menu: readonly ConstantCheck[] = [
   ]),
   ...points("read", "Pesticide Environmental Stewardship, runoff and the ESA", [
     ["record of the measures", 1],
-  ]),
-  ...points("from memory", "mitigation menu of 30 April 2025", [
-    ["county of very low runoff vulnerability", 6],
-    ["field slope of 3 % or less", 2],
-    ["sandy soil, hydrologic group A", 3],
-    ["sandy or loamy soil, hydrologic group B", 2],
-    ["vegetative filter strip, 20 ft to less than 30 ft", 1],
-    ["vegetative filter strip, 30 ft to less than 60 ft", 2],
-    ["vegetative filter strip, 60 ft or more", 3],
   ]),
 ];
 

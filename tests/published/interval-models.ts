@@ -685,10 +685,10 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-077",
     formulas: ["applicationsLeft"],
-    source: { title: "Chlorothalonil on golf turf, 73, 52 and 26 lb/acre a year", publisher: "from memory" },
-    reached: "from memory",
+    source: { title: "whole applications of 7.3 in 73, 52 and 26", publisher: "derived by hand" },
+    reached: "derived",
     kind: "worked example",
-    given: "at 7.3 lb/acre each",
+    given: "73, 52 and 26 lb/acre a year at 7.3 lb/acre each",
     answers: plain("applications", 1, 10, 7, 3),
     compute: () =>
       [73, 52, 26].map((most) => applicationsLeft({ maximum: lbAi(most), rate: lbAi(7.3) }).count),

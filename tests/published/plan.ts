@@ -5,7 +5,6 @@ import {
   type ApplicationFacts,
   checkLimits,
   connecticutLimits,
-  connecticutRememberedLimits,
   floridaLimits,
   illinoisLimits,
   type LimitSet,
@@ -20,7 +19,6 @@ import {
   newYorkLimits,
   type Proposal,
   pennsylvaniaLimits,
-  twoFourDRememberedLimits,
   vermontLimits,
   wisconsinLimits,
 } from "../../src/limits/index.js";
@@ -541,32 +539,22 @@ export const planChecks: readonly PublishedCheck[] = [
   },
   check(
     "plan-010",
-    connecticutRememberedLimits,
-    "winter and distance for phosphate on a lawn, as they are remembered of the act",
+    connecticutLimits,
+    "winter and distance for phosphate on a lawn",
     [
       [
         "first open day (month and day)",
         316,
         1,
-        () => openDays(connecticutRememberedLimits, withTest, onP.supplies)[0] as number,
+        () => openDays(connecticutLimits, withTest, onP.supplies)[0] as number,
       ],
-      [
-        "last open day",
-        1130,
-        1,
-        () => openDays(connecticutRememberedLimits, withTest, onP.supplies)[1] as number,
-      ],
-      [
-        "ft from water",
-        20,
-        1,
-        () => setback(connecticutRememberedLimits, { ...withTest, ...rotary }, onP.supplies),
-      ],
+      ["last open day", 1130, 1, () => openDays(connecticutLimits, withTest, onP.supplies)[1] as number],
+      ["ft from water", 20, 1, () => setback(connecticutLimits, { ...withTest, ...rotary }, onP.supplies)],
       [
         "ft from water with a drop spreader",
         15,
         1,
-        () => setback(connecticutRememberedLimits, { ...withTest, ...drop }, onP.supplies),
+        () => setback(connecticutLimits, { ...withTest, ...drop }, onP.supplies),
       ],
     ],
     "A newspaper printed December through February (Norwich Bulletin, 2012), two weeks shorter.",
@@ -582,6 +570,22 @@ export const planChecks: readonly PublishedCheck[] = [
       () => setback(newJerseySummaryLimits, { ...drop, applicator: "homeowner" }),
     ],
   ]),
+  {
+    ...check("plan-011/2", newJerseySummaryLimits, "a professional's nitrogen in one application", [
+      [
+        "lb N/1000 ft2",
+        1,
+        1,
+        () => most(newJerseySummaryLimits, slowOf(100), { applicator: "professional" }),
+      ],
+    ]),
+    source: {
+      title: "New Jersey fertilizer law causing problems",
+      publisher: "a magazine of the landscape trade",
+      where: "professionals, up to a pound in each application; its beginning was read",
+      url: "https://landscapeonline.com/articles/new-jersey-fertilizer-law-causing-problems/16444",
+    },
+  },
   {
     ...check("plan-012", newJerseySummaryLimits, "age of the soil test that lifts the limit on phosphorus", [
       ["months", 36, 1, () => testMonths(newJerseySummaryLimits, { applicator: "homeowner" }, onP)],
@@ -603,19 +607,6 @@ export const planChecks: readonly PublishedCheck[] = [
         [1, 2, 3, 4].filter(
           (growingSeason) => !passes(manitobaLimits, { ...phosphate, facts: { growingSeason } }),
         ).length,
-    ],
-  ]),
-  check("soil-076", twoFourDRememberedLimits, "2,4-D on ornamental turf", [
-    [
-      "lb ae/acre",
-      1.5,
-      0.1,
-      () =>
-        largest(
-          (value) =>
-            !passes(twoFourDRememberedLimits, { supplies: [{ value, unit: "lb/acre", of: "ae:2,4-D" }] }),
-          10,
-        ),
     ],
   ]),
   {

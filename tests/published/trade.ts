@@ -55,7 +55,7 @@ export const tradeItems: readonly TradeItem[] = [
     name: "buffers and points against runoff",
     entries: ["site-133", "limits-001", "limits-002", "limits-003", "limits-004"],
     without:
-      "the tables of the agency's menu, which could not be opened: those rows say that they are from memory",
+      "the tables of the agency's menu, which could not be opened: the points that only they state are asked of the caller",
   },
   { name: "price of a visit", entries: ["price-001", "price-002", "price-003"] },
   { name: "treatments at full rate", entries: ["indicator-002"] },

@@ -1,11 +1,5 @@
 import { frozen } from "../../quantity/index.js";
 import type { LimitSet } from "../limit/limit.js";
-import {
-  chlorothalonilRememberedLimits,
-  connecticutRememberedLimits,
-  newJerseyRememberedLimits,
-  twoFourDRememberedLimits,
-} from "./from-memory.js";
 import { illinoisLimits, michiganLimits, minnesotaLimits, wisconsinLimits } from "./great-lakes.js";
 import {
   marylandProductLimits,
@@ -38,10 +32,4 @@ export const publishedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
 ]);
 
 /** Sets of limits that come from memory, in whole or in part, and are kept apart. */
-export const rememberedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
-  newJerseyRememberedLimits,
-  connecticutRememberedLimits,
-  twoFourDRememberedLimits,
-  chlorothalonilRememberedLimits,
-  australianTurfFungicideLimits,
-]);
+export const rememberedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([australianTurfFungicideLimits]);

@@ -1,3 +1,4 @@
+import type { CivilDate } from "../../calendar/index.js";
 import { frozen } from "../../quantity/index.js";
 import type { Limit, LimitSet } from "../limit/limit.js";
 
@@ -5,7 +6,7 @@ import type { Limit, LimitSet } from "../limit/limit.js";
 export const caution =
   "Facts taken from the source on the day it was read, not its wording and not all of it. The law may have changed since, and local codes may be stricter: the current law, local codes and the label win.";
 
-/** The day on which the sources were read. */
+/** The day on which most of the sources were read. */
 export const readOn = "2026-11-25";
 
 /** Pounds per 1000 square feet, as all these sources state their amounts. */
@@ -30,18 +31,21 @@ type Bare = Limit extends infer L ? (L extends unknown ? Omit<L, "source" | "rea
 export const limitSet = (
   set: Omit<LimitSet, "type" | "version" | "caution" | "limits" | "readOn" | "reached"> & {
     readonly reached?: LimitSet["reached"];
+    /** The day on which it was read, where it is another than that of most. */
+    readonly readOn?: CivilDate;
     readonly limits: Readonly<Record<string, Bare>>;
   },
 ): LimitSet => {
   const { id, name, source, notHeld, reached = "read" } = set;
-  const read = reached === "read" ? ({ readOn } as const) : {};
+  const day = set.readOn ?? readOn;
+  const read = reached === "read" ? ({ readOn: day } as const) : {};
   return frozen({
     type: "limit-set",
     version: 1,
     id,
     name,
     source,
-    readOn: reached === "read" ? readOn : null,
+    readOn: reached === "read" ? day : null,
     reached,
     caution,
     limits: Object.entries(set.limits).map(

@@ -113,7 +113,7 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
     "ground-saturated": { kind: "ground", of: "any", not: ["saturated"] },
   },
   notHeld: [
-    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they are in other sections, which were not read. See the set from summaries, and the one from memory.",
+    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they are in other sections, which were not read. See the set from summaries.",
     "Heavy rainfall, which the state climatologist defines.",
     "Golf courses and commercial farms, which a trade magazine calls exempt from the law: the section that says so was not read, and here it binds them.",
     "Sweeping or blowing back what falls on hard surfaces.",
@@ -130,11 +130,27 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "New Jersey's fertilizer law",
     publisher: "Jersey-Yards, a program for homeowners",
     where:
-      "What homeowners need to know; the age of the soil test from the Warren County Soil Conservation District",
+      "What homeowners need to know; the age of the soil test from the Warren County Soil Conservation District; the amounts of a year and of a professional from a magazine of the landscape trade; soluble nitrogen from section 11 a of the act, as an applicator quotes it",
     url: "http://www.jerseyyards.org/threats-to-bays-rivers/new-jerseys-fertilizer-law/",
   },
   limits: {
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application" },
     "total-n-homeowner": { amount: lb(0.9, "N"), per: "application", scope: { applicator: ["homeowner"] } },
+    "total-n-professional": {
+      amount: lb(1, "N"),
+      per: "application",
+      scope: { applicator: ["professional"] },
+    },
+    "n-per-year-homeowner": {
+      amount: lb(3.2, "N"),
+      per: "calendar year",
+      scope: { applicator: ["homeowner"] },
+    },
+    "n-per-year-professional": {
+      amount: lb(4.25, "N"),
+      per: "calendar year",
+      scope: { applicator: ["professional"] },
+    },
     "slow-share-homeowner": {
       kind: "slow share",
       atLeastPercentOfN: 20,
@@ -150,8 +166,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "Exceptions for phosphorus below the surface and in manipulated manure, which were read in a newspaper only: here any phosphorus without a test is over the limit.",
-    "The amounts of a professional, soluble nitrogen and nitrogen per year: see the set from memory.",
-    "The summary states the distances for homeowners; here they are meant for everybody.",
+    "Soluble nitrogen is stated of what is sold to consumers, the distances of homeowners; here both are meant for everybody.",
   ],
 });
 

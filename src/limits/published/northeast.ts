@@ -87,31 +87,55 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
   ],
 });
 
-/** Connecticut: phosphate on established turf. Its winter and its distance to water were not read; see the set from memory. */
+const notLawn = { place: ["golf course", "farm"] } as const;
+const targeted = ["drop spreader", "rotary spreader with deflector", "targeted spray"] as const;
+
+/** Connecticut: phosphate on lawns; the winter and the distance to water bind new lawns too. */
 export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-ct",
-  name: "Connecticut, established turf",
+  name: "Connecticut, lawns",
   source: {
-    title: "Summary of northeastern state laws on turf fertilizers 1990-2012",
-    publisher: "regional summary table",
-    year: 2012,
+    title: "Connecticut General Statutes 22-111yy",
+    publisher: "State of Connecticut (Public Act 12-155, section 2)",
+    year: 2013,
     where:
-      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and the definitions of the act",
-    url: "https://cga.ct.gov/2012/SUM/2012SUM00155-R02SB-00440-SUM.htm",
+      "(a) to (f), (j), in force since 1 January 2013; read whole, in a public collection of state statutes",
+    url: "https://law.justia.com/codes/connecticut/title-22/chapter-427b/section-22-111yy/",
   },
+  readOn: "2026-11-28",
   limits: {
     p: {
       kind: "content",
       of: "P2O5",
       atMostPercent: 0.67,
       scope: { turf: ["established"] },
-      exemptIf: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
+      exemptIf: [{ soilTest: { months: 24, shortOf: "P" } }, notLawn],
+    },
+    "blackout-dates": {
+      kind: "blackout dates",
+      of: ["P"],
+      blackout: { from: "12-01", to: "03-15" },
+      exemptIf: [notLawn],
+    },
+    setback: {
+      kind: "setback",
+      of: ["P"],
+      atLeast: ft(20),
+      exemptIf: [notLawn, { equipment: targeted }],
+    },
+    "setback-targeted": {
+      kind: "setback",
+      of: ["P"],
+      atLeast: ft(15),
+      scope: { equipment: targeted },
+      exemptIf: [notLawn],
     },
   },
   notHeld: [
-    "The soil test has to be less than two years old; one of exactly two years is taken here.",
-    "Winter, in which no phosphate goes on a lawn, and the distance to water: the legislature's summary says that the act has both, and states neither. The set from memory holds them. A newspaper printed December through February and 20 ft, which is shorter than what is remembered of the act.",
-    "A lawn counts as established after two growing seasons. Nothing on hard surfaces.",
+    "What holds 0.67 % of phosphate or less is free of all of it, subsection (j); here winter and distance bind any phosphorus.",
+    "A lawn of exactly 20 ft from the water is still too near, subsection (e); here 20 ft are far enough. Exactly 15 ft are far enough in both.",
+    "The soil test has to be done within the previous two years, by a method that the Commissioner of Agriculture approves.",
+    "A lawn counts as established after two growing seasons. Soil amendments and compost with phosphate are bound as fertilizers are. Nothing on hard surfaces.",
   ],
 });
 

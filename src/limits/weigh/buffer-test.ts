@@ -64,10 +64,7 @@ export const runoffTest = (
   const short = exceeds(atLeastPoints, points);
   // Measures without points may make up for what is short.
   if (short && unknown.length > 0) return notKnown(of, states);
-  const list = measures.map(
-    ({ measure, points: each, by }) =>
-      `${measure} ${each}${by === "menu, from memory" ? " (from memory: read the current menu)" : ""}`,
-  );
+  const list = measures.map(({ measure, points: each }) => `${measure} ${each}`);
   const found = measures.length === 0 ? "no points" : `${counted(tidy(points), "point")}: ${list.join(", ")}`;
   return judge(of, states, found, short);
 };

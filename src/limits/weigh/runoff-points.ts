@@ -23,7 +23,7 @@ export interface RunoffPoints {
     readonly measure: string;
     readonly points: number;
     /** Where the points come from. */
-    readonly by: "stated" | "menu" | "menu, from memory";
+    readonly by: "stated" | "menu";
   }[];
   /** Measures whose points nobody states. */
   readonly unknown: readonly string[];
@@ -31,12 +31,11 @@ export interface RunoffPoints {
   readonly findings: readonly Finding[];
 }
 
-type MenuRow = RunoffMeasure & { readonly reached?: "read" | "from memory" };
 type Menu = "US EPA" | readonly RunoffMeasure[];
 
 /** The sum of points; everything has been read. */
 export const pointsOf = (facts: readonly RunoffFact[], menu: Menu | undefined): RunoffPoints => {
-  const list: readonly MenuRow[] = menu === "US EPA" ? runoffMenu.measures : (menu ?? []);
+  const list: readonly RunoffMeasure[] = menu === "US EPA" ? runoffMenu.measures : (menu ?? []);
   const byName = new Map(list.map((one) => [plainWord(one.measure), one]));
   // A measure that is stated of one part and of the whole site earns its points once: those of the part.
   const ofSite = facts.filter(({ part }) => part === undefined);
@@ -46,14 +45,10 @@ export const pointsOf = (facts: readonly RunoffFact[], menu: Menu | undefined): 
   const measures = [...once].flatMap(([word, { measure, points }]): RunoffPoints["measures"][number][] => {
     if (points !== undefined) return [{ measure, points, by: "stated" }];
     const row = byName.get(word);
-    if (row !== undefined)
-      return [
-        { measure, points: row.points, by: row.reached === "from memory" ? "menu, from memory" : "menu" },
-      ];
+    if (row !== undefined) return [{ measure, points: row.points, by: "menu" }];
     unknown.push(measure);
     return [];
   });
-  const remembered = measures.filter(({ by }) => by === "menu, from memory");
   return {
     type: "runoff-points",
     version: 1,
@@ -62,15 +57,14 @@ export const pointsOf = (facts: readonly RunoffFact[], menu: Menu | undefined): 
     unknown,
     ...(menu === "US EPA" && { source: runoffMenu.source }),
     findings:
-      remembered.length === 0
+      unknown.length === 0
         ? []
         : [
             {
-              code: "runoff/points-from-memory",
+              code: "runoff/points-not-stated",
               severity: "caution",
-              params: { measures: remembered.map(({ measure }) => measure) },
-              text: `The points of ${remembered.map(({ measure }) => `"${measure}"`).join(", ")} are from memory: read the current menu.`,
-              source: runoffMenu.source,
+              params: { measures: unknown },
+              text: `Nobody states the points of ${unknown.map((measure) => `"${measure}"`).join(", ")}: state them from the current menu.`,
             },
           ],
   };
@@ -80,7 +74,7 @@ export const pointsOf = (facts: readonly RunoffFact[], menu: Menu | undefined): 
  * The points of the measures against runoff that are in place, by a menu.
  *
  * `points = sum of the points of the measures`, each measure once. The points that a measure states itself win; then those
- * of `menu`. A measure that neither knows is listed in `unknown` and adds nothing. How many points a product asks for
+ * of `menu`. A measure that neither knows is listed in `unknown`, told in a finding, and adds nothing. How many points a product asks for
  * stands on its label or in its bulletin; nothing here says that they are enough. Each from 0 to 50.
  *
  * @param input.measures - what is in place, by the words of the menu, or with `points` of your own

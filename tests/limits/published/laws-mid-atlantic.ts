@@ -84,14 +84,33 @@ export const midAtlanticLaws: readonly Law[] = [
   {
     set: newJerseySummaryLimits,
     source:
-      "Jersey-Yards, what homeowners need to know: 0.9 lb of nitrogen, at least 20 % slow; phosphorus by a soil test of three years or on new grass; 25 ft of water, 10 ft by drop spreader, rotary spreader with a deflector or targeted spray liquid",
+      "Jersey-Yards, what homeowners need to know: 0.9 lb of nitrogen, at least 20 % slow; phosphorus by a soil test of three years or on new grass; 25 ft of water, 10 ft by drop spreader, rotary spreader with a deflector or targeted spray liquid. Landscape trade magazine, New Jersey fertilizer law causing problems: consumers 0.9 lb per application and 3.2 lb for the year, professionals up to a pound in each application and not to exceed 4.25 lb for the year. Section 11 a of the act, quoted by an applicator: 0.7 lb of water-soluble nitrogen",
     reached: "read again",
     rows: [
+      { limit: "soluble-n", over: [nitrogen(0.9, 0.199)], within: [nitrogen(0.9, 0.2)] },
       {
         limit: "total-n-homeowner",
         over: [{ ...nitrogen(0.901), facts: homeowner }],
         within: [{ ...nitrogen(0.9), facts: homeowner }],
         free: [{ ...nitrogen(3), facts: professional }],
+      },
+      {
+        limit: "total-n-professional",
+        over: [{ ...nitrogen(1.01), facts: professional }],
+        within: [{ ...nitrogen(1), facts: professional }],
+        free: [{ ...nitrogen(1.01), facts: homeowner }],
+      },
+      {
+        limit: "n-per-year-homeowner",
+        over: [{ ...nitrogen(0.21), facts: homeowner, before: [{ on: "2026-01-01", ...nitrogen(3) }] }],
+        within: [{ ...nitrogen(0.2), facts: homeowner, before: [{ on: "2026-01-01", ...nitrogen(3) }] }],
+        free: [{ ...nitrogen(5), facts: professional }],
+      },
+      {
+        limit: "n-per-year-professional",
+        over: [{ ...nitrogen(0.26), facts: professional, before: [{ on: "2026-01-01", ...nitrogen(4) }] }],
+        within: [{ ...nitrogen(0.25), facts: professional, before: [{ on: "2026-01-01", ...nitrogen(4) }] }],
+        free: [{ ...nitrogen(5), facts: homeowner }],
       },
       {
         limit: "slow-share-homeowner",

@@ -12,6 +12,11 @@ const golf = { place: "golf course" } as const;
 const park = { place: "park" } as const;
 const season = (growingSeason: number) => ({ growingSeason });
 const wide = { equipment: "rotary spreader" } as const;
+const narrow = [
+  { equipment: "drop spreader" },
+  { equipment: "rotary spreader with deflector" },
+  { equipment: "targeted spray" },
+] as const;
 const guarded = [{ equipment: "rotary spreader with deflector" }, { equipment: "drop spreader" }] as const;
 
 export const northeastLaws: readonly Law[] = [
@@ -99,8 +104,8 @@ export const northeastLaws: readonly Law[] = [
   {
     set: connecticutLimits,
     source:
-      "Connecticut Public Act 12-155 section 2, and the regional summary: 0.67 % of phosphate on lawns of two or more growing seasons, but by a soil test of less than two years; not for golf courses and agricultural land",
-    reached: "read once",
+      "Connecticut General Statutes 22-111yy: (b) no phosphate on lawns of two or more growing seasons, but by a soil test of the previous two years or for new grass or repair with seed or sod; (c) not for agricultural land and golf courses; (d) none on any lawn beginning December first and ending March fifteenth; (e) none twenty feet or less from water, with a drop spreader, rotary spreader with a deflector or targeted spray liquid not less than fifteen feet; (j) 0.67 per cent or less is free",
+    reached: "read again",
     rows: [
       {
         limit: "p",
@@ -115,6 +120,45 @@ export const northeastLaws: readonly Law[] = [
             facts: { turf: "established" },
           }),
           ...each([{ turf: "being established" }, { turf: "repair" }], product("20-2-10")),
+        ],
+      },
+      {
+        limit: "blackout-dates",
+        over: [
+          ...days(["2026-12-01", "2027-01-01", "2027-03-15"], { ...phosphorus(0.1), facts: park }),
+          ...each([{ turf: "being established" }, tested("2026-06-08")], {
+            on: "2027-01-01",
+            ...phosphorus(0.1),
+          }),
+        ],
+        within: [
+          ...days(["2026-11-30", "2027-03-16"], phosphorus(0.1)),
+          { on: "2027-01-01", ...nitrogen(1) },
+        ],
+        free: each([golf, farm], { on: "2027-01-01", ...phosphorus(0.1) }),
+      },
+      {
+        limit: "setback",
+        over: [{ ...phosphorus(0.1), facts: { toWater: feet(19.9), ...wide, ...park } }],
+        within: [
+          { ...phosphorus(0.1), facts: { toWater: feet(20.1), ...wide } },
+          ...every([nitrogen(1), potash], { facts: { toWater: feet(1), ...wide } }),
+        ],
+        free: each([golf, farm, ...narrow], { ...phosphorus(0.1), facts: { toWater: feet(1) } }),
+      },
+      {
+        limit: "setback-targeted",
+        over: each(narrow, { ...phosphorus(0.1), facts: { toWater: feet(14.9), ...park } }),
+        within: [
+          ...each(narrow, { ...phosphorus(0.1), facts: { toWater: feet(15) } }),
+          ...each(narrow, { ...nitrogen(1), facts: { toWater: feet(1) } }),
+        ],
+        free: [
+          ...each([golf, farm], {
+            ...phosphorus(0.1),
+            facts: { toWater: feet(1), equipment: "drop spreader" },
+          }),
+          { ...phosphorus(0.1), facts: { toWater: feet(1), ...wide } },
         ],
       },
     ],

@@ -3,7 +3,6 @@ import {
   type ApplicationFacts,
   checkLimits,
   connecticutLimits,
-  connecticutRememberedLimits,
   floridaLimits,
   type LimitSet,
   marylandProductLimits,
@@ -99,13 +98,14 @@ describe("conditions that had been merged", () => {
 });
 
 describe("what rests on no statute that was read", () => {
-  it("Connecticut's winter stands in the set from memory, to the middle of March", () => {
-    const facts = { place: "lawn", turf: "established" } as const;
-    expect(connecticutLimits.limits.map(({ kind }) => kind)).toEqual(["content"]);
-    expect(violated(connecticutRememberedLimits, facts, phosphorus, "2026-03-10")).toContain(
-      "memory-us-ct/blackout-dates",
-    );
-    expect(violated(connecticutRememberedLimits, facts, phosphorus, "2026-03-16")).toEqual([]);
+  it("Connecticut's winter lasts to the middle of March, also where a soil test lets phosphate go down", () => {
+    const facts = {
+      place: "lawn",
+      turf: "established",
+      soilTest: { date: "2026-03-01", shortOf: ["P"] },
+    } as const;
+    expect(violated(connecticutLimits, facts, phosphorus, "2026-03-15")).toEqual(["us-ct/blackout-dates"]);
+    expect(violated(connecticutLimits, facts, phosphorus, "2026-03-16")).toEqual([]);
   });
   it("no published set cites a newspaper", () => {
     const cited = publishedLimits.map(({ source }) => JSON.stringify(source));

@@ -200,14 +200,15 @@ describe("points against runoff", () => {
     expect(runoffPoints({ menu: [{ measure, points: 5 }], measures: [{ measure }] }).points).toBe(5);
   });
 
-  test("what is from memory says so, in the points and in the test", () => {
+  test("a measure that the menu does not have is asked for, and counts with what is stated of it", () => {
     const measure = "vegetative filter strip, 30 ft to less than 60 ft";
-    const { findings, measures } = runoffPoints({ menu: "US EPA", measures: [{ measure }] });
-    expect(measures[0]?.by).toBe("menu, from memory");
-    expect(findings.map(({ code }) => code)).toEqual(["runoff/points-from-memory"]);
-    expect(testOf({ ...points, menu: "US EPA" as const }, { runoff: [{ measure }] }).found).toMatch(
-      /from memory/,
-    );
+    const { findings, points: sum } = runoffPoints({ menu: "US EPA", measures: [{ measure }] });
+    expect(sum).toBe(0);
+    expect(findings.map(({ code }) => code)).toEqual(["runoff/points-not-stated"]);
+    expect(testOf({ ...points, menu: "US EPA" as const }, { runoff: [{ measure }] }).violated).toBeNull();
+    expect(
+      testOf({ ...points, menu: "US EPA" as const }, { runoff: [{ measure, points: 2 }] }).found,
+    ).toMatch(/^2 points: vegetative filter strip, 30 ft to less than 60 ft 2$/);
   });
 
   test("a measure of one part and of the site earns its points once: those of the part", () => {

@@ -1,30 +1,25 @@
 import { describe, expect, test } from "vitest";
 import { runoffMenu, runoffPoints } from "../../../src/limits/index.js";
 
-describe("points from memory", () => {
-  test("are told by the measures that have them, in a sentence", () => {
+describe("points that nobody states", () => {
+  test("are asked for by their measures, in a sentence", () => {
     const measures = [
       { measure: "field slope of 3 % or less" },
-      { measure: "Sandy soil, hydrologic group A" },
-      { measure: "conservation program" },
+      { measure: "Conservation program" },
       { measure: "own measure", points: 1 },
-      { measure: "nobody knows" },
+      { measure: "sandy soil" },
     ];
     const site = runoffPoints({ menu: "US EPA", measures });
-    expect(site).toMatchObject({ points: 8, unknown: ["nobody knows"], source: runoffMenu.source });
-    expect(site.measures.map(({ by }) => by)).toEqual([
-      "menu, from memory",
-      "menu, from memory",
-      "menu",
-      "stated",
-    ]);
+    // 2 of the menu and 1 stated
+    expect(site).toMatchObject({ points: 3, source: runoffMenu.source });
+    expect(site.unknown).toEqual(["field slope of 3 % or less", "sandy soil"]);
+    expect(site.measures.map(({ by }) => by)).toEqual(["menu", "stated"]);
     expect(site.findings).toEqual([
       {
-        code: "runoff/points-from-memory",
+        code: "runoff/points-not-stated",
         severity: "caution",
-        params: { measures: ["field slope of 3 % or less", "Sandy soil, hydrologic group A"] },
-        text: 'The points of "field slope of 3 % or less", "Sandy soil, hydrologic group A" are from memory: read the current menu.',
-        source: runoffMenu.source,
+        params: { measures: ["field slope of 3 % or less", "sandy soil"] },
+        text: 'Nobody states the points of "field slope of 3 % or less", "sandy soil": state them from the current menu.',
       },
     ]);
     const own = runoffPoints({ menu: [{ measure: "swale", points: 2 }], measures: [{ measure: "Swale " }] });
