@@ -13,8 +13,12 @@ const isInStrategy = (group: string, name: string): boolean =>
  * multi-site groups are dropped.
  */
 const groupOf = (scheme: string, name: string): number => {
-  const list = resistanceCodeLists.find((one) => one.scheme === scheme);
-  const [group] = Object.entries(list?.groups ?? {}).find(([, names]) => names.includes(name)) ?? [];
+  // Only the lists that say they were read: a name that is printed here has to stand in one of them.
+  const [group] =
+    resistanceCodeLists
+      .filter((one) => one.scheme === scheme && one.reached === "read")
+      .flatMap(({ groups }) => Object.entries(groups))
+      .find(([, names]) => names.includes(name)) ?? [];
   if (group === undefined || (scheme === "FRAC" && !isInStrategy(group, name))) return Number.NaN;
   // P07 was 33 until 2020.
   return group === "P07" ? 33 : Number(group.replace(/^M0?/, ""));
@@ -44,7 +48,8 @@ const lettered = (
   source: Source,
   printed: Readonly<Record<string, string>>,
 ): PublishedCheck => {
-  const groups = resistanceCodeLists.find(({ scheme }) => scheme === "IRAC")?.groups ?? {};
+  const groups =
+    resistanceCodeLists.find(({ scheme, reached }) => scheme === "IRAC" && reached === "read")?.groups ?? {};
   const rows = Object.entries(printed).map(([group, names]) => ({ group, names: names.split(", ") }));
   return {
     entry,
@@ -212,6 +217,87 @@ export const rotationChecks: readonly PublishedCheck[] = [
       url: "https://pnwhandbooks.org/node/8868/print",
     },
     "halosulfuron-methyl 2",
+  ),
+  ...(
+    [
+      [
+        "rotation-019",
+        "Field grown nursery stock: postemergence",
+        "site of action of asulam",
+        "https://www.pnwhandbooks.org/weed/horticultural/nursery-greenhouse-bulb/field-grown-nursery-stock/postemergence-12",
+        "asulam 18",
+      ],
+      [
+        "rotation-020",
+        "Established tree, shrub, rose and ground cover landscapes: postemergence or foliar applied",
+        "site of action of bentazon",
+        "https://pnwhandbooks.org/weed/horticultural/landscape-maintenance/established-tree-shrub-rose-ground-cover-landscapes/postemergence-foliar-applied",
+        "bentazone 6",
+      ],
+      [
+        "rotation-021",
+        "Oxadiazon",
+        "site of action",
+        "https://pnwhandbooks.org/node/55/oxadiazon",
+        "oxadiazon 14",
+      ],
+      [
+        "rotation-022",
+        "Container growing areas",
+        "site of action of glufosinate ammonium",
+        "http://www.pnwhandbooks.org/weed/horticultural/nursery-greenhouse-bulb/container-grown-nursery-stock/container-growing-areas",
+        "glufosinate 10",
+      ],
+      [
+        "rotation-023",
+        "Container grown nursery stock: preemergence weed control within containers",
+        "sites of action of dimethenamid-P and dithiopyr",
+        "https://pnwhandbooks.org/weed/horticultural/nursery-greenhouse-bulb/container-grown-nursery-stock/preemergence-weed-control-within-containers",
+        "dimethenamid-P 15, dithiopyr 3",
+      ],
+      [
+        "rotation-024",
+        "Forage alfalfa: other registered herbicides",
+        "site of action of MCPA",
+        "http://pnwhandbooks.org/weed/agronomic/forage-seed/forage-alfalfa/other-registered-herbicides",
+        "MCPA 4",
+      ],
+      [
+        "rotation-025",
+        "Tomato, pepper and eggplant: pretransplant, preemergence or post-directed",
+        "site of action of carfentrazone",
+        "https://pnwhandbooks.org/weed/horticultural/vegetable/tomato-pepper-eggplant/pretransplant-preemergence-post-directed",
+        "carfentrazone-ethyl 14",
+      ],
+    ] as const
+  ).map(([entry, title, where, url, printed]) =>
+    transcription(
+      entry,
+      "HRAC",
+      { title, publisher: "Pacific Northwest Weed Management Handbook", where, url },
+      printed,
+    ),
+  ),
+  transcription(
+    "rotation-026",
+    "HRAC",
+    {
+      title: "Photosystem II: triazine herbicides",
+      publisher: "North Carolina State University Extension",
+      where: "herbicide mode of action category: WSSA 5, of s-triazines such as atrazine and simazine",
+      url: "https://content.ces.ncsu.edu/photosystem-ii-triazine-herbicides",
+    },
+    "atrazine 5, simazine 5",
+  ),
+  lettered(
+    "rotation-027",
+    {
+      title: "Insecticides for adult and grub control of white grubs",
+      publisher: "University of Minnesota, Department of Entomology (copy)",
+      where: "table 1; it prints 1A for the organophosphate and 1B for the carbamate, the wrong way round",
+      url: "https://info.5y1.org/golf-courses-in-northern-minnesota_1_bf5c45.html",
+    },
+    { "1A": "carbaryl", "1B": "trichlorfon", "4A": "imidacloprid, clothianidin, thiamethoxam, dinotefuran" },
   ),
   lettered(
     "rotation-015",

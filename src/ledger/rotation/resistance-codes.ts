@@ -17,13 +17,13 @@ export interface ResistanceCodeList {
 
 const words = (names: string): readonly string[] => names.split(" ");
 
-const frac: ResistanceCodeList = {
+const fracRead: ResistanceCodeList = {
   type: "resistance-code-list",
   version: 1,
   scheme: "FRAC",
   source:
-    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); read since, for all but etridiazole, cyazofamid, propamocarb and fluazinam: groups 4, 7 and 11 on pages of that committee (2018, 2022), others in the table of CropLife Australia and in turf lists of the University of California, Ohio State University (2008) and Golf Course Management (2018), which print M5 for M05 and 33 for P07. Verify on the label",
-  reached: "from memory",
+    "groups 4, 7 and 11 on pages of the Fungicide Resistance Action Committee (2018, 2022), others in the table of CropLife Australia and in turf lists of the University of California, Ohio State University (2008) and Golf Course Management (2018), which print M5 for M05 and 33 for P07. Verify on the label",
+  reached: "read",
   groups: {
     "1": words("thiophanate-methyl"),
     "2": words("iprodione vinclozolin"),
@@ -34,10 +34,7 @@ const frac: ResistanceCodeList = {
     "7": words("boscalid fluopyram flutolanil fluxapyroxad isofetamid penthiopyrad pydiflumetofen"),
     "11": words("azoxystrobin fluoxastrobin mandestrobin pyraclostrobin trifloxystrobin"),
     "12": words("fludioxonil"),
-    "14": words("etridiazole quintozene"),
-    "21": words("cyazofamid"),
-    "28": words("propamocarb"),
-    "29": words("fluazinam"),
+    "14": words("quintozene"),
     M03: words("mancozeb thiram"),
     M04: words("captan"),
     M05: words("chlorothalonil"),
@@ -46,38 +43,73 @@ const frac: ResistanceCodeList = {
   multiSite: words("M03 M04 M05"),
 };
 
-const hrac: ResistanceCodeList = {
+const fracRemembered: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "FRAC",
+  source:
+    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee): no text that was read has these. Verify on the label",
+  reached: "from memory",
+  groups: {
+    "14": words("etridiazole"),
+    "21": words("cyazofamid"),
+    "28": words("propamocarb"),
+    "29": words("fluazinam"),
+  },
+  multiSite: [],
+};
+
+const hracRead: ResistanceCodeList = {
   type: "resistance-code-list",
   version: 1,
   scheme: "HRAC",
   source:
-    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America); read for 16 of these names, on pages of the University of California, Montana State University and the Pacific Northwest Weed Management Handbook and in an Australian list (2021). Verify on the label",
-  reached: "from memory",
+    "numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America), on pages of the University of California, Montana State University, North Carolina State University and the Pacific Northwest Weed Management Handbook and in an Australian list (2021). Verify on the label",
+  reached: "read",
   groups: {
-    "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl sethoxydim"),
-    "2": words("foramsulfuron halosulfuron-methyl metsulfuron-methyl penoxsulam trifloxysulfuron"),
-    "3": words("dithiopyr pendimethalin prodiamine propyzamide trifluralin"),
-    "4": words("2,4-D dicamba fluroxypyr MCPA mecoprop mecoprop-P triclopyr"),
-    "5": words("amicarbazone atrazine simazine"),
+    "1": words("sethoxydim"),
+    "2": words("halosulfuron-methyl penoxsulam"),
+    "3": words("dithiopyr pendimethalin propyzamide trifluralin"),
+    "4": words("2,4-D dicamba fluroxypyr MCPA"),
+    "5": words("atrazine simazine"),
     "6": words("bentazone"),
     "9": words("glyphosate"),
     "10": words("glufosinate"),
-    "14": words("carfentrazone-ethyl oxadiazon sulfentrazone"),
-    "15": words("dimethenamid-P ethofumesate S-metolachlor"),
+    "14": words("carfentrazone-ethyl oxadiazon"),
+    "15": words("dimethenamid-P S-metolachlor"),
     "18": words("asulam"),
     "27": words("mesotrione topramezone"),
+  },
+  multiSite: [],
+};
+
+const hracRemembered: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "HRAC",
+  source:
+    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee): no text that was read has these. A handbook of the Pacific Northwest has ethofumesate in group 16, by the numbers before. Verify on the label",
+  reached: "from memory",
+  groups: {
+    "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl"),
+    "2": words("foramsulfuron metsulfuron-methyl trifloxysulfuron"),
+    "3": words("prodiamine"),
+    "4": words("mecoprop mecoprop-P triclopyr"),
+    "5": words("amicarbazone"),
+    "14": words("sulfentrazone"),
+    "15": words("ethofumesate"),
     "29": words("indaziflam isoxaben"),
   },
   multiSite: [],
 };
 
-const irac: ResistanceCodeList = {
+const iracRead: ResistanceCodeList = {
   type: "resistance-code-list",
   version: 1,
   scheme: "IRAC",
   source:
-    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee); read for all but trichlorfon, cyantraniliprole and tetraniliprole: in the strategies of CropLife Australia, in a copy of a poster of that committee, and for dinotefuran and imidacloprid in a table of the University of Minnesota (copy), which swaps 1A and 1B. Verify on the label",
-  reached: "from memory",
+    "in the strategies of CropLife Australia, in a copy of a poster of the Insecticide Resistance Action Committee, and for dinotefuran, imidacloprid and trichlorfon in a table of the University of Minnesota (copy), which swaps 1A and 1B. Verify on the label",
+  reached: "read",
   groups: {
     "1A": words("carbaryl"),
     "1B": words("acephate chlorpyrifos trichlorfon"),
@@ -87,14 +119,32 @@ const irac: ResistanceCodeList = {
     "5": words("spinosad"),
     "6": words("abamectin"),
     "22A": words("indoxacarb"),
-    "28": words("chlorantraniliprole cyantraniliprole tetraniliprole"),
+    "28": words("chlorantraniliprole"),
   },
   multiSite: [],
 };
 
+const iracRemembered: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "IRAC",
+  source:
+    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee): no text that was read has these. Verify on the label",
+  reached: "from memory",
+  groups: { "28": words("cyantraniliprole tetraniliprole") },
+  multiSite: [],
+};
+
 /**
- * Groups of active ingredients that are used on turf, by committee, each list with its year and with how it was
- * reached. The lists are open: what is not in them is told as not known, and lists of the caller win. The committees
- * publish new ones each year, and the group stands on the label.
+ * Groups of active ingredients that are used on turf: for each committee a list of what was read, with where, and one of
+ * what is remembered only. The lists are open: what is not in them is told as not known, and lists of the caller win. The
+ * committees publish new ones each year, and the group stands on the label.
  */
-export const resistanceCodeLists: readonly ResistanceCodeList[] = /* @__PURE__ */ frozen([frac, hrac, irac]);
+export const resistanceCodeLists: readonly ResistanceCodeList[] = /* @__PURE__ */ frozen([
+  fracRead,
+  fracRemembered,
+  hracRead,
+  hracRemembered,
+  iracRead,
+  iracRemembered,
+]);

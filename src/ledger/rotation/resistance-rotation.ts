@@ -123,7 +123,11 @@ const useOf = (code: ResistanceCode, days: readonly Day[], on: CivilDate): Group
 const groupsOf = (days: readonly Day[], on: CivilDate): readonly (GroupUse & { multi: boolean })[] => {
   const found = new Map<string, ResistanceCode>();
   for (const { codes } of days)
-    for (const code of codes) found.set(JSON.stringify([code.scheme, code.group]), code);
+    for (const code of codes) {
+      const key = JSON.stringify([code.scheme, code.group]);
+      // A group of several lists shows the weakest of them.
+      if (found.get(key)?.list.reached !== "from memory") found.set(key, code);
+    }
   return [...found.values()]
     .map((code) => ({ ...useOf(code, days, on), multi: code.multiSite }))
     .sort(

@@ -8,6 +8,7 @@ import {
   resistanceRotation,
 } from "../../../src/ledger/index.js";
 import { complaints } from "../../errors.js";
+import { rotationChecks } from "../../published/rotation.js";
 
 const year = { from: "2026-01-01", to: "2026-12-31" } as const;
 const spray = (date: string, activeIngredient: string, more: Partial<LedgerEntry> = {}): LedgerEntry => ({
@@ -178,9 +179,24 @@ describe("resistanceCodeLists", () => {
   });
 
   test("no active ingredient stands in two groups of one scheme", () => {
-    for (const { groups } of resistanceCodeLists) {
-      const names = Object.values(groups).flat();
+    for (const scheme of ["FRAC", "HRAC", "IRAC"]) {
+      const lists = resistanceCodeLists.filter((list) => list.scheme === scheme);
+      const names = lists.flatMap(({ groups }) => Object.values(groups).flat());
       expect(new Set(names).size).toBe(names.length);
     }
+  });
+
+  test("each name of a list that was read is printed in a source of the published checks, and no other", () => {
+    const printed = rotationChecks
+      .flatMap(({ answers }) => answers.map(({ of }) => of ?? ""))
+      .flatMap((of) => of.replace(/^group of |^in IRAC group [0-9A-Z]+: /, "").split(", "));
+    const named = (reached: string): readonly string[] =>
+      resistanceCodeLists
+        .filter((list) => list.reached === reached)
+        .flatMap(({ groups }) => Object.values(groups).flat());
+    // Fosetyl is printed as its aluminium salt.
+    expect(named("read").filter((name) => !printed.includes(name))).toEqual(["fosetyl"]);
+    expect(printed).toContain("fosetyl-aluminium");
+    expect(named("from memory").filter((name) => printed.includes(name))).toEqual([]);
   });
 });
