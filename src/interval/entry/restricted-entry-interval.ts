@@ -51,7 +51,8 @@ const category = (input: unknown, path: string): number => {
  * label's own figure comes first, whether longer or shorter.
  *
  * For an organophosphate that inhibits cholinesterase and lies in category I it is 72 hours instead of 48 on outdoor
- * sites where less than 25 in of rain fall in an average year (that it is category I: from memory); that is not computed here.
+ * sites where less than 25 in of rain fall in an average year: 48 hours are the interval of category I alone. That is not
+ * computed here.
  *
  * It holds on farms, nurseries and sod farms. Ornamental gardens, parks, landscaping and lawns that are kept for
  * their looks are excepted from the standard (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.
@@ -90,7 +91,7 @@ export const interimRestrictedEntryHours = (categories: EntryCategories): 4 | 12
 /** What the interim rule leaves open, whatever the categories are. */
 const limitsOfInterim: readonly string[] = [
   "The interim rule is for farms, nurseries and sod farms, not for parks, landscaping and lawns kept for their looks (40 CFR 170.303 (b)(2)): there the label's own words on entry apply.",
-  "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (US EPA, label review training; category I from memory).",
+  "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (US EPA, label review training, which has 72 hours instead of 48, the interval of category I).",
 ];
 
 /** One product of a mixture, with what is stated on entry after it. */

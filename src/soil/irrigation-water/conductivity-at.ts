@@ -1,6 +1,6 @@
 import { expectQuantity, outOfRange } from "../../quantity/index.js";
 
-// Saturated brine has some 250 dS/m (from memory): beyond this it is a figure in uS/cm.
+// A bound that is chosen here, above any water: beyond it a figure is in uS/cm, which are a thousand to the dS/m.
 const most = 300;
 
 /** A conductivity of water or soil, in dS/m. */

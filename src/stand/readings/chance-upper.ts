@@ -2,7 +2,9 @@
  * The upper end of a count that scatters as chance does: the mean of the Poisson distribution under which so few or fewer
  * come up with the stated chance.
  *
- * Source: F. Garwood, "Fiducial limits for the Poisson distribution", Biometrika 28 (1936), from memory.
+ * Source: F. Garwood 1936, whose limits for the mean of a Poisson distribution J. A. Hanley tells (Statistics in Medicine,
+ * 2019, doi:10.1002/sim.8354; its summary was read): `sum over x = 0 to counted of exp(-mean) mean^x / x! = chance`, as the
+ * manual of the NAG library has it (g07ab).
  */
 export const chanceUpper = (counted: number, chance: number): number => {
   let low = counted;

@@ -67,7 +67,8 @@ const fewest = 10;
  * @returns per ft2, or per m2 for a core in metric units
  * @throws RatewrightError `missing`, `conflict`, `range`, `unit/mismatch`, `type`; all that are found
  * Source: an extension text on white grubs, in a copy, for cores of a cup cutter and at least 10 places;
- * JCGM 100:2008 (GUM), G.3 for the interval; F. Garwood, Biometrika 28, 1936 (from memory) for the limits of Poisson.
+ * JCGM 100:2008 (GUM), G.3 for the interval; F. Garwood 1936, as J. A. Hanley
+ * tells it (doi:10.1002/sim.8354), for the limits of Poisson.
  *
  * @example
  * ```ts

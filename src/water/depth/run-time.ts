@@ -46,7 +46,8 @@ const methods = [
  *
  * Source: the division by uniformity: University of Minnesota Extension, "Auditing home lawn irrigation systems". The
  * third: the figures 0.4 and 0.6 from memory; in a normal spread the lower half is `0.372 + 0.628 DU / 100` (derived), less
- * than 0.02 from them for 40 % and more. That the trade goes by something close to the lower half: B. Mecham, "Audit based
+ * than 0.02 from them for 40 % and more. A pattern may lie further off: R. D. von Bernuth and B. Mecham, "Defining the run
+ * time multiplier", example 1, has a lower quarter of 0.772 and a lower half of 0.810, where this gives 0.863. That the trade goes by something close to the lower half: B. Mecham, "Audit based
  * landscape irrigation scheduling", ASABE paper IRR10-10040, 2010 (abstract).
  *
  * @example
