@@ -6,6 +6,7 @@ import { blank, penned, type SheetBlock, type SheetRow, type SheetSection } from
 import {
   areaText,
   areaUnitOf,
+  coversUnitOf,
   type FirstUnits,
   measureText,
   plainNumber,
@@ -177,12 +178,18 @@ const stepRows = (columns: readonly LoadColumn[], writer: Writer): readonly Shee
 
 const loadTables = (writer: Writer): SheetBlock[] => {
   const columns = columnsOf(writer.order, writer.tools);
+  const { loads } = writer.order.tank;
+  const unit = coversUnitOf(
+    writer.areaUnit,
+    loads.map(({ area }) => area),
+    writer.first,
+  );
   const blocks: SheetBlock[] = [];
   for (let at = 0; at < columns.length; at += mostColumns) {
     const shown = columns.slice(at, at + mostColumns);
     const covers = shown.map(({ from }) => {
-      const area = writer.order.tank.loads[from]?.area;
-      return area === undefined ? "" : areaText(area, writer.areaUnit);
+      const area = loads[from]?.area;
+      return area === undefined ? "" : areaText(area, unit);
     });
     blocks.push({
       kind: "table",

@@ -74,7 +74,8 @@ const scaleOf = ({ name, unit }: Tool): number =>
 /** So many packages: `1 x 10 lb`, `8 x 50 lb = 400.0 lb`, and what they hold in the unit that is measured out. */
 const packagesText = (count: number, size: Measure, held: number, tool: Tool, first: FirstUnits): string => {
   const one = `${count} x ${measureText(size, first)}`.replace(" by weight", " wt");
-  return count === 1 && (unitFor(size, first) === tool.unit || (tool.unit === "oz" && size.unit === "lb"))
+  const printed = unitFor(size, first);
+  return count === 1 && (printed === tool.unit || (tool.unit === "oz" && printed === "lb"))
     ? one
     : `${one} = ${stepsText(held, tool)}`;
 };

@@ -83,11 +83,19 @@ export const areaUnitOf = (rateUnit: string, whole: Measure, first: FirstUnits):
   return first === "US" ? "ft2" : "m2";
 };
 
+/** The unit for what each load covers: that of the whole, and what can be paced where no load covers a tenth of it. */
+export const coversUnitOf = (unit: string, loads: readonly Measure[], first: FirstUnits): string =>
+  (unit !== "acre" && unit !== "ha") || loads.some((area) => numberIn(area, unit) >= 0.1)
+    ? unit
+    : first === "US"
+      ? "ft2"
+      : "m2";
+
 /** An area: `14,400 sq ft`, `3.25 acres`; what is small beside the rest keeps three figures, and is never told as 0. */
 export const areaText = (area: Measure, unit: string): string => {
   const value = numberIn(area, unit);
   const usual = unit === "acre" || unit === "ha" ? 3 : value < 100 ? 1 : 0;
-  const decimals = value < 10 ** (1 - usual) ? decimalsOf(value) : usual;
+  const decimals = value < 10 ** (2 - usual) ? decimalsOf(value) : usual;
   return `${plainNumber(value, decimals)} ${unit === "acre" && value !== 1 ? "acres" : side(unit)}`;
 };
 

@@ -123,7 +123,8 @@ test("an area in the unit of the rate; below an acre or a hectare in what can be
   expect(areaText(q(99.94, "m2", "area"), "m2")).toBe("99.9 m²");
   expect(areaText(q(100.4, "m2", "area"), "m2")).toBe("100 m²");
   expect(areaText(q(1.2346, "ha", "area"), "ha")).toBe("1.235 ha");
-  expect(areaText(q(0.0124, "ha", "area"), "ha")).toBe("0.012 ha");
+  expect(areaText(q(0.0124, "ha", "area"), "ha")).toBe("0.0124 ha");
+  expect(areaText(q(3.456, "m2", "area"), "m2")).toBe("3.46 m²");
   // Beside something large: 1 m² is 0.0001 ha and 1 / 4,046.8564224 acre, and 5 cm² are not 0 m²
   expect(areaText(q(1, "m2", "area"), "ha")).toBe("0.0001 ha");
   expect(areaText(q(1, "m2", "area"), "acre")).toBe("0.000247 acres");
