@@ -3,7 +3,15 @@ export { joinedHistory, ledgerHistory } from "./book/ledger-history.js";
 export { civilDateAt } from "./civil-date-at.js";
 export type { Content } from "./entry/content.js";
 export { type Asked, entryRates, type Labels, noLabels } from "./entry/entry-row.js";
-export { type History, type HistoryRow, historyOf, rowText, touches, wholeSite } from "./entry/history.js";
+export {
+  applicationCounter,
+  type History,
+  type HistoryRow,
+  historyOf,
+  rowText,
+  touches,
+  wholeSite,
+} from "./entry/history.js";
 export { readEntry } from "./entry/read-entry.js";
 export { readContents, readSupplies } from "./entry/read-supplies.js";
 export { expectSource } from "./expect-source.js";

@@ -2,7 +2,7 @@ import { type CivilDate, compareDates } from "../../calendar/index.js";
 import { expectFields, expectName, fail } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
 import type { Asked } from "../entry/entry-row.js";
-import { touches, wholeSite } from "../entry/history.js";
+import { applicationCounter, touches, wholeSite } from "../entry/history.js";
 import type { Ledger } from "../entry/ledger-entry.js";
 import type { NutrientRates } from "../rates/nutrient-rates.js";
 import { rateSums } from "../rates/rate-sums.js";
@@ -17,6 +17,7 @@ export interface LedgerTotals {
   readonly to: CivilDate;
   /** Per area, substance by substance. What an entry does not state counts as none. */
   readonly supplies: NutrientRates;
+  /** Entries of one day that name the same treatment are one: the products of a mix. */
   readonly applications: number;
   /**
    * Ids of entries that state nothing of what went down, or not enough to weigh all of it; where no `part` is asked for,
@@ -72,17 +73,18 @@ export const ledgerTotals = (input: {
   const sums = rateSums();
   const notCounted: { readonly date: CivilDate; readonly id: string }[] = [];
   let applications = 0;
+  const isNext = applicationCounter();
   // In the order of the ledger, which is that of the memory: a large one is read in a fraction of the time.
   for (const place of reader.places) {
     const date = reader.date(place);
     if (date < from || date > to) continue;
-    const { id } = reader.entry(place);
+    const { id, treatment } = reader.entry(place);
     if (!touches(reader.parts(place), part)) {
       if (input.part === undefined) notCounted.push({ date, id });
       continue;
     }
     const row = reader.row(place);
-    applications++;
+    if (isNext(date, treatment)) applications++;
     if (row.rates === undefined || (row.unweighed ?? []).length > 0) notCounted.push({ date, id });
     if (row.rates !== undefined) sums.add(row.rates);
   }

@@ -158,6 +158,7 @@ export const entryRow = (
     products: entry.product === undefined ? [] : [entry.product],
     productRates,
     rates,
+    treatment: entry.treatment,
     ...(unweighed && { unweighed }),
   };
 };

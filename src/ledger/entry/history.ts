@@ -17,7 +17,27 @@ export interface HistoryRow {
   readonly rates: NutrientRates | undefined;
   /** What it holds by its label in an amount that could not be weighed. */
   readonly unweighed?: readonly string[];
+  /** Which treatment it was: one application, though its products are written down one by one. */
+  readonly treatment?: string | undefined;
+  /** The applications that it adds up, where it is several. */
+  readonly together?: readonly HistoryRow[];
 }
+
+/**
+ * Counts applications, one by one in any order: rows of one day that name the same treatment are one, for each product of a
+ * mix has a row of its own.
+ */
+export const applicationCounter = (): ((date: CivilDate, treatment: string | undefined) => boolean) => {
+  const seen = new Map<string, Set<string>>();
+  return (date, treatment) => {
+    if (treatment === undefined) return true;
+    const days = seen.get(treatment);
+    if (days?.has(date)) return false;
+    if (days === undefined) seen.set(treatment, new Set([date]));
+    else days.add(date);
+    return true;
+  };
+};
 
 /** A row as a sentence names it: by its day, and where it stands. */
 export const rowText = ({ date, from }: HistoryRow): string => `${date} (${from})`;

@@ -37,7 +37,7 @@ export interface AmountLimit extends LimitBase {
   readonly per: LimitPeriod;
 }
 
-/** The most applications over a period. */
+/** The most applications over a period. Entries of one day that name the same treatment, as those of a tank mix, are one. */
 export interface CountLimit extends LimitBase {
   readonly kind: "count";
   /** Of what: a substance (`ai:prodiamine`, `N`) or a product (`product:feed-a`). */

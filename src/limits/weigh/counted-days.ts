@@ -1,6 +1,7 @@
 import { addDays, type CivilDate } from "../../calendar/index.js";
 import {
   amountOf,
+  applicationCounter,
   type Content,
   type History,
   type HistoryRow,
@@ -97,8 +98,9 @@ export const counterOf = (limit: ReadLimit): Counter | undefined => {
   }
   if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
   const counted = (row: HistoryRow): number | undefined => {
-    const answer = isOf(row, limit.of);
-    return answer === undefined ? undefined : answer ? 1 : 0;
+    const answers = (row.together ?? [row]).map((one) => isOf(one, limit.of));
+    const sure = answers.filter((answer) => answer === true).length;
+    return sure === 0 && answers.includes(undefined) ? undefined : sure;
   };
   return { counted, more: () => false };
 };
@@ -124,6 +126,8 @@ interface Tally extends Counter {
   readonly amounts: number[];
   readonly notCounted: (string[] | undefined)[];
   readonly unknown: boolean[];
+  /** Whether a row is an application that has not been counted, where applications are. */
+  readonly isNext: ReturnType<typeof applicationCounter> | undefined;
 }
 
 const tally = (one: Tally, row: HistoryRow, at: number): void => {
@@ -135,7 +139,7 @@ const tally = (one: Tally, row: HistoryRow, at: number): void => {
     told.push(rowText(row));
     one.notCounted[at] = told;
   }
-  if (amount === undefined || amount === 0) return;
+  if (amount === undefined || amount === 0 || one.isNext?.(row.date, row.treatment) === false) return;
   const before = one.amounts[at] as number;
   one.amounts[at] = Number.isNaN(before) ? amount : before + amount;
 };
@@ -168,7 +172,8 @@ export const countDays = (
     const known = kept.get(keyOf(limit, part));
     if (known !== undefined && known.from <= from) continue;
     const { counted, more } = counterOf(limit) as Counter;
-    open.push({ from, counted, more, limit, within: [], amounts: [], notCounted: [], unknown: [] });
+    const isNext = limit.kind === "count" ? applicationCounter() : undefined;
+    open.push({ from, counted, more, limit, isNext, within: [], amounts: [], notCounted: [], unknown: [] });
     if (first === undefined || from < first) first = from;
   }
   if (open.length === 0) return;

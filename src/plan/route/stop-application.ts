@@ -52,6 +52,7 @@ export const stopEntries = (input: {
       area: plain(stop.area),
       ...productLines(product),
       amount: { value: amount.value, unit: amount.unit, of: "product" },
+      treatment: route.title,
       method: route.treatment.method,
       ...(stop.turf !== undefined && { site: stop.turf }),
       ...(stop.address !== undefined && { location: stop.address }),

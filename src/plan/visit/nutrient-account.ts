@@ -47,7 +47,7 @@ export interface NutrientAccount {
   readonly yearAfter: NutrientRates;
   /** What went down this year, or goes down now, in an amount that could not be weighed: more than stands above. */
   readonly unweighed: readonly string[];
-  /** Limits on amounts and counts; the whole visit counts as one application. */
+  /** Limits on amounts, for which the whole visit is one application, and on counts, which count its treatments. */
   readonly limits: readonly LimitUse[];
   /** The other limits, where this visit treats the part. */
   readonly tests: readonly LimitTest[];
@@ -78,7 +78,7 @@ const otherContents = (product: ReadProduct, rates: AreaRates): WithFindings<Nut
 };
 
 const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => {
-  const { date, path, product, rate, parts = [], nutrients } = entry;
+  const { date, path, product, rate, parts = [], nutrients, treatment } = entry;
   if (entry.row !== undefined) return { value: entry.row(), findings: [], notChecked: [] };
   const from = path;
   const products = product === undefined ? [] : [product.id];
@@ -97,6 +97,7 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => 
         productRates: productRates(product.id, rates),
         rates: known ? addRates([ratesOf(nutrition.value), others.value]) : undefined,
         unweighed: unweighedOf(product, rates),
+        treatment,
       },
       findings: [],
       notChecked: [...nutrition.notChecked, ...others.notChecked],
@@ -104,7 +105,7 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => 
   }
   if (nutrients === undefined)
     return {
-      value: { date, from, parts, products, productRates: [], rates: undefined },
+      value: { date, from, parts, products, productRates: [], rates: undefined, treatment },
       findings: [],
       notChecked: [],
     };
@@ -112,7 +113,7 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => 
     addRates(nutrients.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> }))),
   );
   return {
-    value: { date, from, parts, products, productRates: [], rates },
+    value: { date, from, parts, products, productRates: [], rates, treatment },
     findings: completionFindings(completed, `The entry of ${date}`, path, date),
     notChecked: [],
   };
@@ -189,6 +190,8 @@ const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): His
     productRates: [...byProduct.values()],
     rates: addRates(rows.map(({ row }) => row.rates ?? {})),
     unweighed: rows.flatMap(({ row }) => row.unweighed ?? []),
+    // A count counts its treatments, as it does when they are in the log.
+    together: rows.map(({ row }) => row),
   };
 };
 

@@ -10,7 +10,7 @@ import { computed, type WorkOrder } from "./work-order.js";
 export const plain = ({ value, unit, of }: Stated): Stated => ({
   value,
   unit,
-  ...(of !== undefined && { of }),
+  ...(of !== undefined && of !== "none" && { of }),
 });
 
 /** An analysis as a bag prints it, `24-0-11`, where that is all of it; in a spreadsheet the record reads like code. */
