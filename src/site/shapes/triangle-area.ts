@@ -38,8 +38,8 @@ export const triangleArea = (triangle: { readonly base: Length; readonly height:
  * @throws RatewrightError `infeasible` where the longest side is as long as the other two or longer: such
  * sides do not close; `missing`, `type`, `unit/mismatch`, `not-finite`, `range`, every side reported
  *
- * Source: Heron's formula; the brackets by W. Kahan, "Miscalculating area and angles of a needle-like
- * triangle" (from memory).
+ * Source: Heron's formula; the brackets by W. Kahan, "Miscalculating area and angles of a needle-like triangle", 2014, as
+ * programs of geometry cite it.
  *
  * @example
  * ```ts

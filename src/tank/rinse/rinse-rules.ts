@@ -28,7 +28,8 @@ const quarterOrFifth = (gallons: number): readonly [number, number] =>
  * Published rules for rinsing containers. They disagree: the definition of 1974 takes a tenth of the
  * container, the states and the federal archive a fifth to a quarter, and the text that a federal rule puts
  * on US labels a quarter, whatever the size. That text was read on a label, for containers that can be
- * shaken; rolling the larger ones and its pressure rinse are from memory. What stands on the label comes first.
+ * shaken; rolling the larger ones is from memory, and the 30 s of its pressure rinse are those of a recycling council. What
+ * stands on the label comes first.
  */
 export const rinseRules: Readonly<
   Record<"US federal label text" | "Illinois" | "Montana" | "US EPA archive" | "1974 definition", RinseRule>
@@ -39,7 +40,7 @@ export const rinseRules: Readonly<
         "Residue removal instructions for nonrefillable containers, 40 CFR 156.146, as a US label prints them",
       publisher: "US Environmental Protection Agency",
       where:
-        "triple rinse of a container that can be shaken; larger containers and the pressure rinse (about 40 psi) from memory",
+        "triple rinse of a container that can be shaken; larger containers from memory; the pressure rinse of at least 30 s, at 40 psi or more, from the Ag Container Recycling Council, pressure rinsing",
     },
     fraction: () => [0.25, 0.25],
     rinses: 3,
