@@ -122,11 +122,13 @@ const amountFormulas: Readonly<Record<string, string>> = {
   "volume/volume": "liquid-for-spray",
 };
 
-const sprayFigures = (order: SprayOrder): readonly Figure[] => {
+const sprayFigures = (order: SprayOrder, units: DerivationUnits): readonly Figure[] => {
   const { tank, treatment } = order;
   const volume = as(tank.applicationVolume, "spray");
   const mixed = as(tank.mixedFor, "none");
   const full = as(tank.capacity, "spray");
+  // a rate per 1,000 sq ft is not taken to the acre and back: the crew counts in thousands
+  const byThousands = volume.unit.endsWith("/1000 ft2") && units === "US";
   const amounts = ({ rate }: { readonly rate: unknown }, area: unknown, spray: unknown): Figure["inputs"] =>
     dimensionOf(rate).endsWith("/area")
       ? { rate: as(rate, "product"), area: as(area, "none") }
@@ -135,7 +137,7 @@ const sprayFigures = (order: SprayOrder): readonly Figure[] => {
     {
       title: `${treatment}: spray to mix`,
       is: tank.volume,
-      id: "spray-for-area",
+      id: byThousands ? "spray-for-lawn" : "spray-for-area",
       inputs: { applicationVolume: volume, area: mixed },
     },
     {
@@ -147,7 +149,7 @@ const sprayFigures = (order: SprayOrder): readonly Figure[] => {
     {
       title: `${treatment}: area that one full tank covers`,
       is: tank.areaPerTank,
-      id: "area-per-tank",
+      id: byThousands ? "lawn-per-tank" : "area-per-tank",
       inputs: { capacity: full, applicationVolume: volume },
     },
     ...order.products.flatMap((product) => {
@@ -171,6 +173,9 @@ const sprayFigures = (order: SprayOrder): readonly Figure[] => {
     }),
   ];
 };
+
+/** As many as a sheet prints of what is weighed out: 354.8 lb. */
+const digits = 4;
 
 /** Whether a derivation comes to the figure of the sheet. */
 const agrees = ({ exact }: Derivation, is: unknown): boolean => {
@@ -222,14 +227,13 @@ export const explainWorkOrder = (
         ? "metric"
         : "US"
       : expectOneOf(units, ["US", "metric"], "options.units");
-  const worked = [...read.spreads.flatMap(spreadFigures), ...read.sprays.flatMap(sprayFigures)].map(
-    (figure) => {
-      const found = runnableEntry(figure.id, "id");
-      const given = readInputs(found.entry, figure.inputs, figure.title);
-      const derivation = derivationOf(found, given, { units: system, digits: 3, unit: undefined });
-      return { figure, derivation: { ...derivation, title: figure.title } };
-    },
-  );
+  const sprays = read.sprays.flatMap((spray) => sprayFigures(spray, system));
+  const worked = [...read.spreads.flatMap(spreadFigures), ...sprays].map((figure) => {
+    const found = runnableEntry(figure.id, "id");
+    const given = readInputs(found.entry, figure.inputs, figure.title);
+    const derivation = derivationOf(found, given, { units: system, digits, unit: undefined });
+    return { figure, derivation: { ...derivation, title: figure.title } };
+  });
   return {
     type: "workOrderWorking",
     version: 1,

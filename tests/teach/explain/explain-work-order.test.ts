@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Job, numberIn, RatewrightError, workOrder } from "../../../src/index.js";
+import { type Job, numberIn, RatewrightError, workOrder, workOrderText } from "../../../src/index.js";
 import { explainWorkOrder } from "../../../src/teach/index.js";
 import { read } from "../../house/sources.js";
 
@@ -64,6 +64,23 @@ describe("the working of a work order", () => {
         }
       }
     }
+  });
+
+  it("comes to the figures that the sheet prints, to its digits", () => {
+    const { order, titled } = made();
+    const sheet = workOrderText(order);
+    // 106,425 sq ft at 3 1/3 lb are 354.75 lb, of which the south pitch has 47,025 sq ft, 156.75 lb
+    for (const [title, printed] of [
+      ["feed 24-0-11: in all", "354.8 lb"],
+      ["feed 24-0-11: south pitch", "156.8 lb"],
+    ] as const) {
+      expect(sheet).toContain(printed);
+      expect(`${titled(title)?.result.value} lb`).toBe(printed);
+    }
+    // 10 gal at 1 gal per 1,000 sq ft; the sheet says that load 1 covers 10,000 sq ft
+    expect(sheet).toContain("10,000 sq ft");
+    const covered = titled("regulate the bowling lawn: area that one full tank covers");
+    expect(`${covered?.result.value} ${covered?.result.unit}`).toBe("10 1000 ft2");
   });
 
   it("leaves little out, and says what", () => {

@@ -23,7 +23,7 @@ describe("the working of a whole visit", () => {
       "dollar spot: spray to mix: 28.8 gal",
       "dollar spot: loads: 3 count",
       // 12 gal at 2 gal per 1,000 sq ft: 6,000 sq ft
-      "dollar spot: area that one full tank covers: 0.13774 acre",
+      "dollar spot: area that one full tank covers: 6 1000 ft2",
       "wetting agent: in all: 57.6 fl oz",
       "wetting agent: load 1: 24 fl oz",
       "wetting agent: load 2: 24 fl oz",
@@ -36,7 +36,7 @@ describe("the working of a whole visit", () => {
       "iprodione 50 % WP: packages: 1 count",
       "patch: spray to mix: 8 gal",
       "patch: loads: 1 count",
-      "patch: area that one full tank covers: 0.13774 acre",
+      "patch: area that one full tank covers: 6 1000 ft2",
       "thiophanate-methyl 50 % in packets: in all: 1 lb",
       "thiophanate-methyl 50 % in packets: load 1: 1 lb",
       "thiophanate-methyl 50 % in packets: packages: 1 count",
