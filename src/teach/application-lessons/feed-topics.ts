@@ -45,7 +45,7 @@ const costProblem = ({ draw, us, level }: PoseInput): Posed => {
       ...(level === 1
         ? [slip("decimal point one place off", (price * 10) / percent)]
         : [
-            slip("price of part of a package", (bag * 100) / percent),
+            slip("forgot the weight of the bag", (bag * 100) / percent),
             slip("price upside down", ((size / bag) * 100) / percent),
           ]),
       slip("percentage taken off", price * (1 + (100 - percent) / 100)),
@@ -174,7 +174,7 @@ const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
     },
     working: [use(costPerAreaFormula, { rate: quantity(rate, perArea, "product"), price }), ...wholeArea],
     mistakes: (answer) => [
-      slip("price upside down", (rate / each) * scale),
+      slip("divided by the price", (rate / each) * scale),
       slip("decimal point one place off", answer / 10),
       slip("decimal point one place off", answer * 10),
       slip("forgot the price", rate * scale),

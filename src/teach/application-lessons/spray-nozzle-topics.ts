@@ -116,7 +116,10 @@ const liquidActiveProblem = (input: PoseInput): Posed => {
             slip("fluid ounces in a quart", (target / liquid) * 32 * scale),
           ]
         : [slip("product for nutrient", target * scale)]),
-      slip("density upside down", us ? target * liquid * 128 * scale : (target * liquid * scale) / grams),
+      slip(
+        "multiplied by the strength",
+        us ? target * liquid * 128 * scale : (target * liquid * scale) / grams,
+      ),
       slip("fraction upside down", us ? (liquid / target) * 128 * scale : (liquid / target / grams) * scale),
       ...(whole ? [slip("one unit of area only", each), slip("divided by the area", each / acres)] : []),
     ],

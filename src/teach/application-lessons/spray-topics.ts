@@ -156,7 +156,7 @@ const walkTimeProblem = (input: PoseInput): Posed => {
     mistakes: () => [
       slip("forgot to convert", course / wanted),
       slip("units upside down", course / (factor * wanted)),
-      slip("speed the wrong way", course * wanted * factor),
+      slip("multiplied by the speed", course * wanted * factor),
     ],
   });
 };

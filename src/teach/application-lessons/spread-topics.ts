@@ -96,7 +96,7 @@ const spreadRateProblem = (input: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      ...(passes === 2 ? [slip("forgot passes", answer * 2), slip("counted a pass twice", answer / 2)] : []),
+      ...(passes === 2 ? [slip("forgot passes", answer * 2), slip("halved twice", answer / 2)] : []),
       slip("perimeter for area", (mass * per) / (2 * (swath + distance)) / passes),
       slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer * 43.56 : answer / 100),
       slip("forgot the length", answer * distance),
@@ -140,7 +140,7 @@ const halfRateProblem = (input: PoseInput): Posed => {
     ],
     mistakes: (answer) => [
       slip("whole rate on each pass", answer * 2),
-      slip("counted a pass twice", answer / 2),
+      slip("halved twice", answer / 2),
       slip("one unit of area only", rate / 2),
       slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer / 43.56 : answer * 100),
     ],

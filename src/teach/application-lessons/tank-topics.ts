@@ -87,7 +87,7 @@ const lastLoadProblem = (input: PoseInput): Posed => {
     ],
     mistakes: (answer) => [
       slip("whole tanks only", tank),
-      slip("added instead of taken away", tank - answer),
+      slip("room left in the tank", tank - answer),
       slip("shared out evenly", spray / loads),
       slip("whole job for the last load", spray),
     ],

@@ -40,7 +40,7 @@ const windProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("wind at the station", wind),
       slip("heights the wrong way", wind / share),
       slip("heights in proportion", (wind * to) / 10),
-      slip("percent taken off", wind * (1 - share)),
+      slip("share that is gone", wind * (1 - share)),
     ],
   });
 };
@@ -248,7 +248,7 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
         slip("sum for mean", a + b + c),
         slip("wrong number of readings", (a + b + c) / 2),
         slip("one reading left out", (a + b) / 2),
-        slip("half of the range", (Math.max(a, b, c) - Math.min(a, b, c)) / 2),
+        slip("decimal point one place off", (a + b + c) / 30),
       ],
     });
   }

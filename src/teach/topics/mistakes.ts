@@ -22,18 +22,22 @@ const told = {
   "carrier for product": "That is the carrier. The question asks for the product.",
   "one unit of area only": "That is for one unit of area. Multiply by the number of units in the whole area.",
   "forgot to divide by the unit of area":
-    "The rate is for a set area, such as 1,000 sq ft or a hectare. Divide the whole area by that before you multiply.",
+    "That is all of the spray. Divide it by the area that it went on, in units such as 1,000 sq ft or 100 m².",
   "acre for 1,000 sq ft":
     "You took an acre for 1,000 sq ft, or the other way around. An acre is 43,560 sq ft, or 43.56 times 1,000 sq ft.",
   "hectare for 100 m²": "You took a hectare for 100 m², or the other way around. A hectare is 10,000 m².",
   "rounded packages down":
-    "You rounded down, and would run short before the end. Anything over a whole package takes one more.",
-  "one package too many": "You took one package too many. Round up once, at the end.",
-  "counted without the package size": "That is a weight. Divide it by what one package holds.",
+    "You rounded down, and would run short before the end. Anything over a whole number takes one more.",
+  "one package too many": "You counted one too many. Round up once, at the end.",
+  "counted without the package size": "That is how much it is in all. Divide it by what each one holds.",
   "price of the product for that of the nutrient":
     "That is the price of a pound or kilogram of product. Only part of it is nutrient, so the nutrient costs more: divide by the percentage.",
-  "price of part of a package": "You priced part of a package. Packages are bought whole: round up first.",
+  "forgot the weight of the bag":
+    "You left out how much the bag holds. Divide the price of the bag by it to get the price of the product.",
+  "divided by the price": "You divided by the price. The cost is the amount times the price: multiply.",
   "price upside down": "You divided the wrong way around. The price goes on top, the amount below.",
+  "multiplied by the strength":
+    "You multiplied by what a gallon or liter of the product holds. Divide by it: the stronger the product, the less it takes.",
   "forgot the density": "You left out the density. Weight = volume × density.",
   "density upside down":
     "You divided by the density where you should multiply, or the other way around. Weight = volume × density.",
@@ -54,6 +58,7 @@ const told = {
     "You averaged the speeds. The slow run lasts longer and counts for more: add the distances, add the times, then divide.",
   "one run only": "That is one run only. Use both.",
   "time upside down": "You divided the wrong way around. Speed is distance divided by time.",
+  "multiplied by the speed": "You multiplied by the speed. Time is distance divided by speed.",
   "pressure in proportion":
     "Flow does not rise in step with pressure. It rises with the square root: four times the pressure for twice the flow.",
   "pressure upside down": "You turned the ratio upside down. More pressure gives more flow.",
@@ -64,13 +69,14 @@ const told = {
   "percentage as a whole number": "A percentage is a part of 100. Divide by 100.",
   "tank over area":
     "You turned it upside down. The area that a tank covers is the tank divided by the volume per area.",
-  "whole tanks only": "You left out the last, part-filled load.",
+  "whole tanks only": "That is a full tank. The last load fills only part of it.",
+  "room left in the tank": "That is the room left in the tank. The question asks for the spray in it.",
   "parts of water for parts of the mix":
     "1 part in so many counts the product in. 1 part to so many parts of water does not. Read which of the two is meant.",
   "product added on top": "You added the product on top of the finished volume. It is part of it.",
   "water for product": "That is the water. The question asks for the product.",
   "forgot passes": "The ground was covered more than once. Count every pass.",
-  "counted a pass twice": "You counted the second pass twice.",
+  "counted a pass twice": "You counted one pass too many.",
   "whole rate on each pass":
     "That is the whole rate on every pass, which puts down a multiple. Divide the rate by the number of passes.",
   "width without overlap":
@@ -121,8 +127,8 @@ const told = {
   "margin for markup":
     "You added the percent to the cost. A margin is a share of the PRICE: divide the cost by (1 - margin).",
   "markup for margin": "You divided by (1 - percent), which is a margin. A markup is added to the cost.",
-  "percent alone": "That is the profit alone. Add the cost.",
-  "percent taken off": "You took the percent off. It is added.",
+  "percent alone": "That is the percent alone. It comes on top of what you started with.",
+  "percent taken off": "You took the percent off, which makes it less. It has to be more.",
   "forgot an entry": "You left out one of the entries.",
   "last day counted twice": "You counted both ends. From one day to the next is one day.",
   "month of thirty days": "You counted every month as 30 days. Count the days of each month.",
@@ -133,7 +139,7 @@ const told = {
   "forgot the percent active": "You left out the percent of active ingredient in the product.",
   "forgot the number of applications": "That is for one application. Multiply by their number.",
   "units upside down": "You converted the wrong way: divide where you multiplied, or the other way around.",
-  "forgot to convert": "The units differ. Convert before you compare.",
+  "forgot to convert": "The units differ. Convert them first.",
   "speed and width alone": "You left out the efficiency. Turning and filling take part of the time.",
   "forgot the area of a core":
     "You left out the area of a sample. Divide the mean count by the area of one core.",
@@ -143,10 +149,10 @@ const told = {
   "distance of one run, time of both":
     "You took the distance of one run and the time of both. Count both distances.",
   "forgot the width": "You left out the width. The ground covered is length times width.",
-  "forgot the swath": "You left out the swath. Divide the width of the area by the swath.",
+  "forgot the swath": "You left out the swath. Divide by it.",
   "forgot the distance between widths":
     "You left out the distance between the widths. Multiply by it, and count the first and the last width half.",
-  "forgot the depth of water": "You left out the depth. Time = depth divided by depth per time.",
+  "forgot the depth of water": "You left out the depth. Divide it by the depth that goes down in an hour.",
   "divided by the percent alone":
     "You divided the cost by the percent alone. A markup is added to the cost; with a margin, the cost is what is left of the price.",
   "forgot the length": "You left out the length. The ground covered is length times width.",
@@ -171,7 +177,8 @@ const told = {
   "forgot the dose": "You took 1 mg/L. Multiply by the dose in the question.",
   "decimal point one place off": "The decimal point is in the wrong place. Count the places again.",
   "divided by 0.623": "You divided by 0.623. A depth on an area is that many gallons: multiply.",
-  "multiplied by the rate": "You multiplied by the rate. Time = depth divided by depth per time.",
+  "multiplied by the rate":
+    "You multiplied by the rate. To get a time, divide by what there is in an hour or in a day.",
   "driest against wettest":
     "You compared the driest cans with the wettest. Compare them with the mean of all.",
   "the part that stays": "You took the part that stays in the soil. Take the part that may be used up.",
@@ -187,7 +194,7 @@ const told = {
   "low for mean": "You used the low of the day. Take the mean of high and low.",
   "one day only": "That is one day only. Add up all of them.",
   "what is used for what is left": "That is what went down. Subtract it from the limit.",
-  "acre as 1,000 sq ft times 10": "You divided by 10. An acre is 43.56 times 1,000 sq ft.",
+  "acre as 1,000 sq ft times 10": "You took an acre for 10 times 1,000 sq ft. It is 43.56 times 1,000 sq ft.",
   "water weight for the liquid":
     "You took 8.34 lb a gallon, which is water. The product has its own density.",
   "forgot the price": "That is the amount. The question asks what it costs: multiply by the price.",
@@ -208,7 +215,7 @@ const told = {
   "hours upside down": "You divided the wrong way around. Time = area divided by area per hour.",
   "root of the sum": "Halve the sum of calcium and magnesium before you take the root.",
   "two times for any layer":
-    "You doubled the parts per million. That holds for 2,000,000 lb of soil an acre only.",
+    "You doubled the parts per million. That holds only for a layer of 2,000,000 lb an acre, or 2,000,000 kg a hectare.",
   "efficiency taken off":
     "You subtracted the efficiency. It is the part that is left: multiply what the machine could cover by it.",
   "divided by the number of rinses":

@@ -165,7 +165,7 @@ export const applicationSlips: Readonly<Record<string, SlipsOf>> = {
     "averaged speeds wrongly": ({ q }) => (q(0) / q(1) + q(0) / q(2)) / 2,
     "one run only": ({ q }) => [q(0) / q(1), q(0) / q(2)],
     "distance of one run, time of both": ({ q }) => q(0) / (q(1) + q(2)),
-    "speed the wrong way": ({ q, speed, length }) => (q(1) / length) * (q(0) / speed) * (length / speed),
+    "multiplied by the speed": ({ q, speed, length }) => (q(1) / length) * (q(0) / speed) * (length / speed),
   },
   "spray/refill": {
     "forgot passes": ({ q }) => q(2) / (q(0) * q(1)),
@@ -194,7 +194,7 @@ export const applicationSlips: Readonly<Record<string, SlipsOf>> = {
     "ounce for fluid ounce": ({ a }) => a / 8,
     "fluid ounces in a quart": ({ a }) => a / 4,
     // a pound a gallon, or a gram a liter: what the label states is put on the other side
-    "density upside down": ({ a, q, vol, mass, us }) =>
+    "multiplied by the strength": ({ a, q, vol, mass, us }) =>
       a * (q(1) / ((us ? mass : mass / 1000) / vol)) ** 2 * (us ? 1 : 1e-6),
     "fraction upside down": ({ a, q, vol, mass, us, per }) =>
       us

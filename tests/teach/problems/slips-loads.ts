@@ -4,7 +4,7 @@ import { area, down, type SlipsOf, up, volume } from "./slip-figures.js";
 export const loadSlips: Readonly<Record<string, SlipsOf>> = {
   "spread/calibration": {
     "forgot passes": ({ q }) => q(2) / (q(0) * q(1)),
-    "counted a pass twice": ({ q }) => q(2) / (q(0) * q(1)) / 4,
+    "halved twice": ({ q }) => q(2) / (q(0) * q(1)) / 4,
     "perimeter for area": ({ q, length, level }) => q(2) / (2 * (q(0) + q(1)) * length) / level,
     "acre for 1,000 sq ft": ({ a, level }) => (level === 3 ? a / 43.56 : a * 43.56),
     "hectare for 100 m²": ({ a }) => a / 100,
@@ -23,7 +23,7 @@ export const loadSlips: Readonly<Record<string, SlipsOf>> = {
     "width without overlap": ({ q }) => up(q(0) / q(1)),
     "overlap added": ({ q }) => up(q(0) / (q(1) + q(2))),
     "whole rate on each pass": ({ q }) => q(0) * q(1),
-    "counted a pass twice": ({ q }) => (q(0) * q(1)) / 4,
+    "halved twice": ({ q }) => (q(0) * q(1)) / 4,
     "one unit of area only": ({ q, per }) => (q(1) * per) / 2,
     "acre for 1,000 sq ft": ({ a }) => a / 43.56,
     "hectare for 100 m²": ({ a }) => a * 100,
@@ -37,7 +37,7 @@ export const loadSlips: Readonly<Record<string, SlipsOf>> = {
     "acre for 1,000 sq ft": ({ a }) => a / 43.56,
     "hectare for 100 m²": ({ a }) => a / 100,
     "whole tanks only": ({ q }) => q(0),
-    "added instead of taken away": ({ q, a }) => q(0) - a,
+    "room left in the tank": ({ q, a }) => q(0) - a,
     "shared out evenly": ({ q }) => (q(2) * q(1)) / up((q(2) * q(1)) / q(0)),
     "whole job for the last load": ({ q }) => q(2) * q(1),
   },
@@ -92,7 +92,7 @@ export const loadSlips: Readonly<Record<string, SlipsOf>> = {
     "multiplied by the percentage": ({ q, level, mass }) =>
       level === 1 ? (q(1) * q(0)) / 100 / mass : ((q(2) / q(0)) * q(1)) / 100,
     "decimal point one place off": ({ a }) => [a / 10, a * 10],
-    "price of part of a package": ({ q, mass }) => (q(2) * 100) / q(1) / mass,
+    "forgot the weight of the bag": ({ q, mass }) => (q(2) * 100) / q(1) / mass,
     "price upside down": ({ q, mass }) => ((q(0) / mass / q(2)) * 100) / q(1) / mass,
     "percentage taken off": ({ q, level, mass }) =>
       level === 1 ? (q(1) * (1 + (100 - q(0)) / 100)) / mass : (q(2) / q(0)) * (1 + (100 - q(1)) / 100),
@@ -111,7 +111,7 @@ export const loadSlips: Readonly<Record<string, SlipsOf>> = {
       ((((q(0) * per) / mass) * (q(2) / (mass / vol)) * q(1)) / 100) * (vol / per),
   },
   "price/per-area": {
-    "price upside down": ({ a, price }) => a / price ** 2,
+    "divided by the price": ({ a, price }) => a / price ** 2,
     "decimal point one place off": ({ a }) => [a / 10, a * 10],
     "forgot the price": ({ a, price }) => a / price,
     "one unit of area only": ({ q, per, mass, price }) => ((q(0) * per) / mass) * price,

@@ -81,7 +81,7 @@ export const recordSlips: Readonly<Record<string, SlipsOf>> = {
     "wind at the station": ({ q }) => q(0),
     "heights the wrong way": ({ q, b }) => q(0) / b(0),
     "heights in proportion": ({ q }) => (q(0) * q(2)) / q(1),
-    "percent taken off": ({ q, b }) => q(0) * (1 - b(0)),
+    "share that is gone": ({ q, b }) => q(0) * (1 - b(0)),
   },
   "weather/light": {
     "all energy for light": ({ b }) => b(0) * b(2),
@@ -120,10 +120,8 @@ export const recordSlips: Readonly<Record<string, SlipsOf>> = {
     "sum for mean": (seen) => sum(some(seen, 0, 3)),
     "wrong number of readings": (seen) => sum(some(seen, 0, 3)) / 2,
     "one reading left out": ({ q }) => (q(0) + q(1)) / 2,
-    "half of the range": (seen) =>
-      seen.level === 1
-        ? (Math.max(...some(seen, 0, 3)) - Math.min(...some(seen, 0, 3))) / 2
-        : (100 * (seen.q(1) - seen.q(0))) / (seen.q(0) + seen.q(1)),
+    "decimal point one place off": ({ a }) => a / 10,
+    "half of the range": (seen) => (100 * (seen.q(1) - seen.q(0))) / (seen.q(0) + seen.q(1)),
     "deviation for variation": ({ q }) => (1000 * (q(1) - q(0))) / Math.SQRT2,
     "range for deviation": ({ a }) => a * Math.SQRT2,
     "fraction upside down": ({ a }) => 10_000 / a,
