@@ -97,7 +97,7 @@ const timedProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
   const { flow, seconds, spray } = gunFigures(input);
   return worked({
-    text: `A hand gun puts out ${amount(flow, flowUnit(us))}. At an even walk it takes ${amount(seconds, "s")} to spray ${us ? "1,000 sq ft" : "100 m²"} of ${place(draw)}.`,
+    text: `A hand gun puts out ${amount(flow, flowUnit(us))}. At a steady walk it takes ${amount(seconds, "s")} to spray ${us ? "1,000 sq ft" : "100 m²"} of ${place(draw)}.`,
     ask: {
       question: `How much spray does ${us ? "1,000 sq ft" : "100 m²"} get?`,
       unit: us ? "gal" : "L",

@@ -1,6 +1,6 @@
 import { quantity } from "../../quantity/index.js";
 import { bandFieldRateFormula, waterEquivalentFormula } from "../application/spray-boom.js";
-import { calibrationByCatchFormula, catchCourseFormula } from "../application/spray-nozzle.js";
+import { calibrationByCatchFormula } from "../application/spray-nozzle.js";
 import { effectiveFieldCapacityFormula } from "../application/spread-passes.js";
 import { rinseResidueFormula } from "../application/tank.js";
 import { amount, slip } from "../topics/figures.js";
@@ -14,17 +14,26 @@ const perArea = (us: boolean): "gal/acre" | "L/ha" => (us ? "gal/acre" : "L/ha")
 const courseProblem = ({ draw, us }: PoseInput): Posed => {
   const spacing = us ? draw.int(12, 40) : draw.pick([40, 45, 50, 60, 70, 75, 80, 90, 100]);
   const spots = openGround(draw);
-  const width = quantity(spacing, us ? "in" : "cm");
   return worked({
     text: `A boom for ${spots} has its nozzles ${amount(spacing, us ? "in" : "cm")} apart. ${us ? "One nozzle is to spray 1/128 acre: 43,560 sq ft ÷ 128 is 340.3 sq ft." : "One nozzle is to spray 1/128 acre, which is 31.616 m²."}`,
     ask: {
-      question: "How long is the course?",
+      question: "How long must the course be?",
       unit: us ? "ft" : "m",
       of: "none",
       decimals: 1,
       slack: us ? 1e-4 : 5e-6,
     },
-    working: [use(catchCourseFormula, { width })],
+    working: [
+      total({
+        title: "Course that one nozzle needs for 1/128 acre",
+        equation: "L = A / w",
+        parts: {
+          A: ["1/128 acre", quantity(1 / 128, "acre").in(us ? "ft2" : "m2"), us ? "ft2" : "m2"],
+          w: ["nozzle spacing", spacing, us ? "in" : "cm", us ? "ft" : "m"],
+        },
+        unit: us ? "ft" : "m",
+      }),
+    ],
     mistakes: (answer) => [
       slip(us ? "feet for inches" : "meters for centimeters", answer / (us ? 12 : 100)),
       ...(us ? [slip("yards for feet", answer / 3)] : []),
@@ -43,7 +52,7 @@ const catchProblem = ({ draw, us, level }: PoseInput): Posed => {
   const small = us ? "fl oz" : "mL";
   const length = us ? "ft" : "m";
   return worked({
-    text: `A boom sprayer with ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart, drives a course of ${amount(course, length)} on ${openGround(draw)}. In the time that this takes, one nozzle fills a jug with ${amount(caught, small)}.`,
+    text: `A boom sprayer with ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart, drives a course of ${amount(course, length)} on ${openGround(draw)}. In that time, one nozzle fills a jug with ${amount(caught, small)}.`,
     ask: {
       question: "What is the application volume?",
       unit: perArea(us),
@@ -75,7 +84,7 @@ const bandProblem = ({ draw, us }: PoseInput): Posed => {
   const rate = us ? draw.step(15, 50, 5) : draw.step(150, 400, 50);
   const unit = us ? "in" : "cm";
   return worked({
-    text: `Rows of young trees beside the meadow are sprayed in bands of ${amount(band, unit)}; the rows are ${amount(row, unit)} apart. The label rate on the treated band is ${amount(rate, perArea(us))}.`,
+    text: `Rows of young trees beside the meadow are sprayed in bands ${amount(band, unit)} wide; the rows are ${amount(row, unit)} apart. The label rate on the treated band is ${amount(rate, perArea(us))}.`,
     ask: {
       question: `How much spray does ${us ? "an acre" : "a hectare"} of the whole field take?`,
       unit: perArea(us),
@@ -182,9 +191,9 @@ const rinseProblem = ({ draw, us, level }: PoseInput): Posed => {
   const big = us ? "gal" : "L";
   const share = heel / (heel + water);
   return worked({
-    text: `After spraying, ${amount(heel, big)} of spray stays in the tank and the hoses. The crew rinses with ${amount(water, big)} of water${level === 1 ? "" : `, ${rinses} times in turn, draining each time`}.`,
+    text: `After spraying, ${amount(heel, big)} of spray is left in the tank and the hoses. The crew rinses ${level === 1 ? "once" : `${rinses} times, each time`} with ${amount(water, big)} of water${level === 1 ? "" : ", and drains the tank after each rinse"}.`,
     ask: {
-      question: "What percent of the first strength is left?",
+      question: "What percent of the original strength is left?",
       unit: "%",
       of: "none",
       decimals: level === 1 ? 1 : 2,

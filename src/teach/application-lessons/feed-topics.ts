@@ -33,7 +33,7 @@ const costProblem = ({ draw, us, level }: PoseInput): Posed => {
     text:
       level === 1
         ? `A fertilizer with ${percent} % nitrogen costs ${amount(each, per)}.`
-        : `A bag of ${amount(size, unit)} of a fertilizer with ${percent} % nitrogen costs ${amount(bag, "money:USD")}.`,
+        : `A bag holds ${amount(size, unit)} of a fertilizer with ${percent} % nitrogen and costs ${amount(bag, "money:USD")}.`,
     ask: { question: `What does 1 ${unit} of nitrogen cost?`, unit: per, of: "none", decimals: 2 },
     working: [
       ...(level === 1 ? [] : [perWeight]),
@@ -167,7 +167,7 @@ const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
     ask: {
       question: whole
         ? "What does the fertilizer for it cost?"
-        : `What does the fertilizer cost for ${us ? "1,000 sq ft" : "a hectare"}?`,
+        : `What does the fertilizer cost ${us ? "for 1,000 sq ft" : "per hectare"}?`,
       unit: whole ? "money:USD" : `money:USD/${below}`,
       of: "none",
       decimals: 2,

@@ -13,8 +13,8 @@ const perArea = ({ draw, us }: PoseInput): Posed => {
       ? `The park's sprayer applies ${amount(rate, "gal/acre")}.`
       : `The park's spreader is set to ${amountOf(rate, "kg/ha", "fertilizer")}.`,
     ask: us
-      ? { question: "What is that for 1,000 sq ft?", unit: "gal/1000 ft2", of: "spray", decimals: 2 }
-      : { question: "What is that for 100 m²?", unit: "kg/100 m2", of: "product", decimals: 2 },
+      ? { question: "What is that per 1,000 sq ft?", unit: "gal/1000 ft2", of: "spray", decimals: 2 }
+      : { question: "What is that per 100 m²?", unit: "kg/100 m2", of: "product", decimals: 2 },
     working: [convert("Rate", from, us ? "gal/1000 ft2" : "kg/100 m2")],
     mistakes: (answer) => [
       slip("units upside down", rate * size),
@@ -34,7 +34,7 @@ const perSmallArea = ({ draw, us }: PoseInput): Posed => {
   return worked({
     text: `The label of a liquid product states ${amount(rate, us ? "pt/acre" : "L/ha")}.${us ? " A pint is 16 fl oz." : ""}`,
     ask: {
-      question: `What is that for ${us ? "1,000 sq ft" : "100 m²"}?`,
+      question: `What is that per ${us ? "1,000 sq ft" : "100 m²"}?`,
       unit,
       of: "product",
       decimals: us ? 2 : 1,

@@ -127,7 +127,7 @@ const twoRunsProblem = (input: PoseInput): Posed => {
   const [up, down] = [(course / slow) * factor, (course / seconds) * factor];
   return worked({
     text: `A spreader runs over a marked course of ${amount(course, length)} on a slope beside ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
-    ask: { question: "What is its mean speed over both runs?", unit, of: "none", decimals: 2 },
+    ask: { question: "What is its average speed over both runs?", unit, of: "none", decimals: 2 },
     working: [
       use(groundSpeedTwoRunsFormula, {
         course: quantity(course, length),
@@ -151,7 +151,7 @@ const walkTimeProblem = (input: PoseInput): Posed => {
   const wanted = us ? draw.step(2, 3.5, 0.25) : draw.step(3, 5.5, 0.5);
   return worked({
     text: `A walking operator has to keep to ${amount(wanted, unit)} on ${ground}. A course of ${amount(course, length)} is marked to set the pace with a stopwatch.`,
-    ask: { question: "How long must the walk over the course take?", unit: "s", of: "none", decimals: 1 },
+    ask: { question: "How long must it take to walk the course?", unit: "s", of: "none", decimals: 1 },
     working: [use(courseTimeFormula, { course: quantity(course, length), speed: quantity(wanted, unit) })],
     mistakes: () => [
       slip("forgot to convert", course / wanted),
@@ -178,7 +178,7 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = level === 1 ? (us ? "gal/1000 ft2" : "L/100 m2") : volumeRate(us);
   const per = level === 1 ? (us ? 1000 : 100) : us ? 43_560 : 10_000;
   const driven = total({
-    title: "Way driven",
+    title: "Distance driven",
     equation: "a = n * c",
     parts: { n: ["times", passes, "count"], c: ["course", course, length] },
     unit: length,
@@ -194,8 +194,8 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
     });
   return worked({
     text:
-      `A sprayer with a full tank of water covers a strip of ${openGround(draw)}, ${amount(course, length)} long and ${amount(width, length)} wide (its boom)` +
-      `${passes > 1 ? `, and drives over it ${passes} times` : ""}. It takes ${amount(refill, volume)} to fill the tank up again.`,
+      `A sprayer with a full tank of water covers a strip of ${openGround(draw)}, ${amount(course, length)} long and ${amount(width, length)} wide (the width of its boom)` +
+      `${passes > 1 ? `, and goes over it ${passes} times` : ""}. It takes ${amount(refill, volume)} to fill the tank again.`,
     ask: {
       question: "What is the application volume of one pass?",
       unit,

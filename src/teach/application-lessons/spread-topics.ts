@@ -80,7 +80,7 @@ const spreadRateProblem = (input: PoseInput): Posed => {
   return worked({
     text:
       `A spreader covers a test strip on ${spot}, ${amount(distance, length)} long, with an effective swath of ${amount(swath, length)}` +
-      `${passes === 2 ? ", and runs over the strip twice" : ""}. The hopper is ${amount(mass, unit)} lighter after it.`,
+      `${passes === 2 ? ", and runs over the strip twice" : ""}. The hopper is ${amount(mass, unit)} lighter afterward.`,
     ask: {
       question: passes === 2 ? "What is the rate of one pass?" : "What is the rate of product?",
       unit: rateUnit,
@@ -127,7 +127,7 @@ const halfRateProblem = (input: PoseInput): Posed => {
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const unit = us ? "lb" : "kg";
   return worked({
-    text: `${spot.replace("the", "The")} covers ${amount(area, us ? "ft2" : "m2")} and gets ${amountOf(rate, rateUnit, "fertilizer")} in two passes at right angles, half of the rate each.`,
+    text: `${spot.replace("the", "The")} covers ${amount(area, us ? "ft2" : "m2")} and gets ${amountOf(rate, rateUnit, "fertilizer")} in two passes at right angles, half the rate each time.`,
     ask: {
       question: "How much fertilizer goes into the hopper for one pass?",
       unit,
@@ -154,7 +154,7 @@ const passCountProblem = (input: PoseInput): Posed => {
   const thrown =
     level === 1
       ? `covers an effective swath of ${amount(swath, length)}`
-      : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps with the pass before`;
+      : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps the pass before`;
   const narrower = total({
     title: "Effective swath",
     equation: "w = t - o",

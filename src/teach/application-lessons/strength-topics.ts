@@ -60,7 +60,7 @@ const concentrateProblem = ({ draw, us }: PoseInput): Posed => {
   const volume = us ? draw.pick([15, 25, 30, 50, 55, 100]) : draw.pick([50, 100, 150, 200, 400]);
   const big = volumeUnit(us);
   return worked({
-    text: `${amount(volume, big)} of spray is to hold ${num(wanted)} % active ingredient by volume. The concentrate on hand has ${strength} % active ingredient.`,
+    text: `${amount(volume, big)} of spray is to hold ${num(wanted)} % active ingredient by volume. The concentrate on hand has ${strength} % active ingredient by volume.`,
     ask: { question: "How much concentrate goes in?", unit: big, of: "product", decimals: 2 },
     working: [
       use(concentrateForStrengthFormula, {
@@ -84,8 +84,8 @@ const strengthProblem = (input: PoseInput): Posed =>
 
 /** Spray of a strength by weight, for a rate of active ingredient. */
 const sprayForActiveProblem = ({ draw, us }: PoseInput): Posed => {
-  const active = us ? draw.step(0.2, 1, 0.1) : draw.step(0.2, 1, 0.1);
-  const strength = draw.pick([1, 2, 4, 5, 6]);
+  const active = draw.step(0.5, 3, 0.25);
+  const strength = draw.pick([0.25, 0.5, 1, 1.5, 2]);
   const density = us ? 8.34 : 1;
   const perArea = us ? "lb/acre" : "kg/ha";
   const weight = us ? "lb/gal" : "kg/L";
@@ -96,7 +96,7 @@ const sprayForActiveProblem = ({ draw, us }: PoseInput): Posed => {
       question: "What is the application volume?",
       unit: us ? "gal/acre" : "L/ha",
       of: "spray",
-      decimals: us ? 2 : 1,
+      decimals: us ? 1 : 0,
     },
     working: [
       total({
@@ -122,7 +122,10 @@ const sprayForActiveProblem = ({ draw, us }: PoseInput): Posed => {
       slip("fraction upside down", inSpray / active),
       slip("percentage as a whole number", active / strength / density),
       slip("decimal point one place off", answer * 10),
+      slip("decimal point one place off", answer / 10),
     ],
+    // less is a mist, more is a drench
+    within: us ? [10, 120] : [100, 1200],
   });
 };
 

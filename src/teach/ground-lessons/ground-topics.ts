@@ -122,7 +122,7 @@ const soilProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "in" : "cm";
   const perArea = us ? "lb/acre" : "kg/ha";
   const parts = { depth: quantity(depth, unit), bulkDensity: quantity(density, "g/mL", "soil") };
-  const told = `A soil sample of ${place(draw)} is from the top ${amount(depth, unit)}. The soil has a dry bulk density of ${num(density)} g/cm³.`;
+  const told = `A soil sample from ${place(draw)} is from the top ${amount(depth, unit)}. The soil has a dry bulk density of ${num(density)} g/cm³.`;
   if (level === 1) {
     return worked({
       text: `${told}${us ? " 1 inch of soil of 1 g/cm³ weighs 5,202 lb per 1,000 sq ft." : " 1 cm of soil of 1 g/cm³ weighs 10 kg per m²."}`,
@@ -196,7 +196,7 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
   const share = draw.step(3, 5, 0.25);
   const unit = us ? "qt/1000 ft2" : "mL/m2";
   const perArea = us ? "lb/1000 ft2" : "g/m2";
-  const told = `A mowing of the bowling lawn takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of them has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
+  const told = `A mowing of the bowling lawn takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of clippings has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
   const clippings = quantity(volume, unit);
   const dryMass = quantity(dry, "g/L");
   const quart = quantity(1, "qt").in("L");

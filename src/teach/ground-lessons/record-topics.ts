@@ -2,13 +2,9 @@ import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
 import { quantity } from "../../quantity/index.js";
 import { windAtHeight } from "../../weather/index.js";
 import { pestDensityOfThreeFormula } from "../ground/stand-work.js";
-import { coefficientOfVariationOfTwoFormula, fieldImpactFormula } from "../soil-and-air/readings.js";
-import {
-  lightFromRadiationFormula,
-  windAtHeightFormula,
-  windAtTwoMetersFormula,
-} from "../soil-and-air/sun-and-wind.js";
-import { amount, amountOf, num, slip } from "../topics/figures.js";
+import { fieldImpactFormula } from "../soil-and-air/readings.js";
+import { lightFromRadiationFormula } from "../soil-and-air/sun-and-wind.js";
+import { amount, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
 import { fromStep, meanOf, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -28,13 +24,12 @@ const windProblem = ({ draw, us, level }: PoseInput): Posed => {
     text: `The weather station reports a wind of ${amount(wind, unit)} at 10 m. Over short grass the wind at ${to} m is ${share} times that at 10 m.`,
     ask: { question: `What is the wind at ${to} m?`, unit, of: "none", decimals: 1, slack: 1e-3 },
     working: [
-      to === 2
-        ? use(windAtTwoMetersFormula, { wind: quantity(wind, unit), from: quantity(10, "m") })
-        : use(windAtHeightFormula, {
-            wind: quantity(wind, unit),
-            from: quantity(10, "m"),
-            to: quantity(to, "m"),
-          }),
+      total({
+        title: "Wind near the ground",
+        equation: "v = u * f",
+        parts: { u: ["wind at 10 m", wind, unit], f: [`share of it at ${to} m`, share, "1"] },
+        unit,
+      }),
     ],
     mistakes: () => [
       slip("wind at the station", wind),
@@ -81,7 +76,7 @@ const grubProblem = ({ draw, us, level }: PoseInput): Posed => {
       `Three cores from ${place(draw)}, ${amount(diameter, us ? "in" : "cm")} across, hold ${first}, ${second} and ${third} white grubs.` +
       (level === 1 ? ` A core has an area of ${size} ${us ? "sq ft" : "m²"}.` : ""),
     ask: {
-      question: `How many grubs is that for 1 ${us ? "sq ft" : "m²"}?`,
+      question: `How many grubs is that per ${us ? "square foot" : "square meter"}?`,
       unit: `count/${unit}`,
       of: "none",
       decimals: us ? 1 : 0,
@@ -108,7 +103,7 @@ const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
   const quotient = draw.step(14, 48, 0.5);
   const active = draw.step(0.25, 2.5, 0.05);
   const percent = draw.pick([25, 40, 50, 80]);
-  const product = Number(((active * 100) / percent).toFixed(3));
+  const product = draw.step(0.5, 5, 0.25);
   const whole = level === 2;
   const activePart = total({
     title: "Active ingredient",
@@ -122,9 +117,14 @@ const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   return worked({
     text: whole
-      ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it, and ${amountOf(product, "lb/acre", "product")} are applied.`
-      : `An active ingredient has an impact quotient of ${num(quotient)}, and ${amount(active, "lb/acre")} of it are applied.${us ? "" : " The quotient counts with lb per acre."}`,
-    ask: { question: "What is the impact in use, for lb per acre?", unit: "1", of: "none", decimals: 1 },
+      ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it and is applied at ${amount(product, "lb/acre")}.`
+      : `An active ingredient has an impact quotient of ${num(quotient)} and is applied at ${amount(active, "lb/acre")}.${us ? "" : " The quotient goes with lb per acre."}`,
+    ask: {
+      question: "What is the impact quotient in use, for lb per acre?",
+      unit: "1",
+      of: "none",
+      decimals: 1,
+    },
     working: [
       ...(whole ? [activePart] : []),
       use(fieldImpactFormula, {
@@ -212,10 +212,12 @@ const dateProblem = ({ draw, level }: PoseInput): Posed => {
   });
   return worked({
     text: left
-      ? `A label asks for ${limit} days between two applications. ${place(draw).replace("the", "The")} was treated on ${dateText(from)}, and today is ${dateText(to)} of the same year.`
+      ? `A label asks for ${limit} days between applications. ${place(draw).replace("the", "The")} was treated on ${dateText(from)}, and today is ${dateText(to)} of the same year.`
       : `${place(draw).replace("the", "The")} was treated on ${dateText(from)} and again on ${dateText(to)} of the same year.`,
     ask: {
-      question: left ? "How many days are left to wait?" : "How many days are between the two applications?",
+      question: left
+        ? "How many more days does the crew have to wait?"
+        : "How many days after the first application was the second?",
       unit: "count",
       of: "none",
       decimals: 0,
@@ -241,7 +243,7 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
   const [a, b, c] = [near(), near(), near()];
   if (level === 1) {
     return worked({
-      text: `Three nozzles of the boom fill ${amount(a, unit)}, ${amount(b, unit)} and ${amount(c, unit)} in the same time.`,
+      text: `Three nozzles of the boom put out ${amount(a, unit)}, ${amount(b, unit)} and ${amount(c, unit)} in the same time.`,
       ask: { question: "What is the mean catch?", unit, of: "none", decimals: us ? 1 : 0 },
       working: [meanOf("Mean catch", [a, b, c], unit)],
       mistakes: () => [
@@ -264,7 +266,19 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: 1,
     },
     working: [
-      use(coefficientOfVariationOfTwoFormula, { first: quantity(low, "1"), second: quantity(high, "1") }),
+      meanOf("Mean of the two", [low, high], "g"),
+      total({
+        title: "Standard deviation",
+        equation: "s = (b - a) / sqrt(2)",
+        parts: { b: ["larger catch", high, "g"], a: ["smaller catch", low, "g"] },
+        unit: "g",
+      }),
+      total({
+        title: "Coefficient of variation",
+        equation: "v = 100 * s / m",
+        parts: { s: ["standard deviation", fromStep(2), "g"], m: ["mean", fromStep(1), "g"] },
+        unit: "%",
+      }),
     ],
     mistakes: () => [
       slip("deviation for variation", (high - low) / Math.SQRT2),

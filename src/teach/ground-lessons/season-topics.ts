@@ -31,7 +31,7 @@ const oneDay = ({ draw, us }: PoseInput): Posed => {
   const unit = us ? "°F" : "°C";
   return worked({
     text: `On a day in June the high at the park is ${amount(high, unit)} and the low ${amount(low, unit)}. Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
-    ask: { question: "How many degree-days does the day bring?", unit: `${unit} d`, of: "none", decimals: 0 },
+    ask: { question: "How many degree-days does the day add?", unit: `${unit} d`, of: "none", decimals: 0 },
     working: [heatOfDay({ high, low }, base, us)],
     mistakes: () => [
       slip("high for mean", high - base),
@@ -58,10 +58,10 @@ const severalDays = ({ draw, us }: PoseInput): Posed => {
   const sum = `${unit} d`;
   return worked({
     text:
-      `Three days in April bring highs and lows of ${days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`).join(", then ")}. ` +
+      `Three days in April have highs and lows of ${days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`).join(", then ")}. ` +
       `Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
     ask: {
-      question: "How many degree-days do the three days bring together?",
+      question: "How many degree-days do the three days add in all?",
       unit: sum,
       of: "none",
       decimals: 0,
@@ -110,7 +110,7 @@ const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
   const share = quantity(percent, "%");
   const formulas = us ? dollarPrices : euroPrices;
   return worked({
-    text: `A visit to ${place(draw)} costs the contractor ${amount(cost, unit)}. The price is to bring a ${markup ? `markup of ${percent} % on the cost` : `margin of ${percent} % of the price`}.`,
+    text: `A visit to ${place(draw)} costs the contractor ${amount(cost, unit)}. The price is set ${markup ? `with a markup of ${percent} % on the cost` : `for a margin of ${percent} % of the price`}.`,
     ask: { question: "What is the price?", unit, of: "none", decimals: 2 },
     working: [
       markup
@@ -144,7 +144,7 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   return worked({
     text:
-      `The soil report for ${place(draw)} asks for ${amountOf(need, rateUnit, "calcium carbonate equivalent")}. The lime on hand has ${rating} % of it.` +
+      `The soil report for ${place(draw)} asks for ${amountOf(need, rateUnit, "calcium carbonate equivalent")}. The lime on hand has a calcium carbonate equivalent of ${rating} %.` +
       (whole ? ` The area is ${amount(area, us ? "ft2" : "m2")}.` : ""),
     ask: whole
       ? {
@@ -179,7 +179,7 @@ const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
   const used = applied.reduce((a, b) => a + b, 0);
   const names = ["first", "second", "third"];
   return worked({
-    text: `The plan for ${place(draw)} sets a limit of ${amountOf(cap, unit, "nitrogen")} a year. So far ${listed(applied.map((each) => amount(each, unit)))} went down.`,
+    text: `The plan for ${place(draw)} sets a limit of ${amountOf(cap, unit, "nitrogen")} a year. So far ${listed(applied.map((each) => amount(each, unit)))} of nitrogen have gone down.`,
     ask: { question: "How much nitrogen is left under the limit?", unit, of: "N", decimals: us ? 2 : 0 },
     working: [
       use(level === 1 ? nitrogenLeftOfTwoFormula : nitrogenLeftOfThreeFormula, {

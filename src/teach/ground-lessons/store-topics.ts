@@ -19,7 +19,7 @@ const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
   const kept = level === 1 ? 0 : draw.step(20, 100, 10);
   return worked({
     text: `In ${during} days of the season the park uses ${amount(taken, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} is always kept in reserve.` : ""}`,
-    ask: { question: "At what stock level is the next order placed?", unit, of: "product", decimals: 0 },
+    ask: { question: "At what stock level must the next order be placed?", unit, of: "product", decimals: 0 },
     working: [
       use(reorderPointFormula, {
         use: quantity(taken, unit, "product"),
@@ -167,7 +167,7 @@ const splitProblem = ({ draw, us }: PoseInput): Posed => {
   const season = us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10);
   const most = us ? draw.step(0.6, 0.9, 0.05) : draw.step(30, 45, 5);
   return worked({
-    text: `The program of the north practice pitch has ${amountOf(season, perArea, "nitrogen")} for the season, and no application may have more than ${amount(most, perArea)}.`,
+    text: `The program for the north practice pitch calls for ${amountOf(season, perArea, "nitrogen")} for the season, and no application may have more than ${amount(most, perArea)}.`,
     ask: {
       question: "What is the smallest number of applications?",
       unit: "count",

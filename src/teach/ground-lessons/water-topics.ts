@@ -15,8 +15,8 @@ const volumeOfDepth = ({ draw, us }: PoseInput): Posed => {
   const spot = place(draw);
   return worked({
     text: us
-      ? `${amount(depth, "in")} of water is to fall on ${spot}, which covers ${amount(area, "ft2")}. An inch of water on 1 sq ft is 0.6234 gal.`
-      : `${amount(depth, "mm")} of water is to fall on ${spot}, which covers ${amount(area, "m2")}.`,
+      ? `${amount(depth, "in")} of water is to go on ${spot}, which covers ${amount(area, "ft2")}. An inch of water on 1 sq ft is 0.6234 gal.`
+      : `${amount(depth, "mm")} of water is to go on ${spot}, which covers ${amount(area, "m2")}.`,
     ask: {
       question: "How much water is that?",
       unit: us ? "gal" : "L",
@@ -94,7 +94,7 @@ const uniformityProblem = ({ draw, us, level }: PoseInput): Posed => {
   const low = sum(lowest) / lowest.length;
   const half = sum(sorted.slice(0, count / 2)) / (count / 2);
   return worked({
-    text: `${count} equal cans on ${place(draw)} caught ${listed(cans.map((each) => amount(each, unit)))} of water.`,
+    text: `${count} identical cans on ${place(draw)} caught ${listed(cans.map((each) => amount(each, unit)))} of water.`,
     ask: {
       question: "What is the distribution uniformity of the lower quarter?",
       unit: "%",

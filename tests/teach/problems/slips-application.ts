@@ -95,7 +95,7 @@ export const applicationSlips: Readonly<Record<string, SlipsOf>> = {
     "product for nutrient": ({ q }) => q(0) / q(2),
     "fraction upside down": ({ a, u }) => (u / a) * u,
     "percentage as a whole number": ({ a }) => a / 100,
-    "decimal point one place off": ({ a }) => a * 10,
+    "decimal point one place off": ({ a }) => [a / 10, a * 10],
   },
   "tank/spray-for-area": {
     "one unit of area only": ({ q, per, level }) => q(level === 2 ? 2 : 1) * per,

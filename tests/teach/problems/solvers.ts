@@ -11,6 +11,7 @@ const at = (list: readonly number[], i: number, otherwise?: number): number => {
 };
 
 const pound = 0.45359237;
+const foot = 0.3048;
 const up = (value: number): number => Math.ceil(value - 1e-9);
 
 export const solvers: Readonly<Record<string, Solver>> = {
@@ -167,8 +168,8 @@ export const solvers: Readonly<Record<string, Solver>> = {
   },
   "weather/wind": ({ q, bare }) => at(q, 0) * at(bare, 0),
   "weather/light": ({ q, bare }) => ((at(bare, 0) * at(q, 0)) / 100) * at(bare, 2),
-  "pest/density": ({ q, bare, level }) =>
-    (((at(bare, 0) + at(bare, 1) + at(bare, 2)) / 3) * at(q, q.length - 1)) /
+  "pest/density": ({ q, bare, level, text }) =>
+    (((at(bare, 0) + at(bare, 1) + at(bare, 2)) / 3) * (/square foot/.test(text) ? foot * foot : 1)) /
     (level === 1 ? at(q, 1) : (Math.PI * at(q, 0) ** 2) / 4),
   "indicator/impact": ({ q, bare, level }) =>
     at(bare, 0) * (at(q, q.length - 1) / (pound / 4046.8564224)) * (level === 2 ? at(q, 0) / 100 : 1),

@@ -55,3 +55,37 @@ describe("what is told about a mistake", () => {
     for (const says of told) expect(says).toContain("2,000,000 kg a hectare");
   });
 });
+
+const posed = (topic: string, level: 1 | 2 | 3, units: "US" | "metric") =>
+  Array.from({ length: 30 }, (_, seed) => problem({ topic, level, seed, units }));
+
+describe("a problem and its working", () => {
+  it("sprays a volume that a boom puts down: 10 to 120 gal an acre, 100 to 1,200 L a hectare", () => {
+    for (const [units, least, most] of [
+      ["US", 10, 120],
+      ["metric", 100, 1200],
+    ] as const)
+      for (const { answer } of posed("tank/spray-for-active", 2, units)) {
+        expect(answer.value).toBeGreaterThanOrEqual(least);
+        expect(answer.value).toBeLessThanOrEqual(most);
+      }
+  });
+
+  it("works in the units of the problem, and with the figures of its text", () => {
+    // 1/128 acre is 31.616 m²: no feet on the way to meters
+    for (const { steps } of posed("spray/catch", 1, "metric")) expect(steps.join(" ")).not.toMatch(/\bft\b/);
+    // 0.748 times the wind at 10 m, not the logarithms behind it
+    for (const { steps, text } of posed("weather/wind", 2, "US"))
+      expect(steps.join(" ")).toContain(/is ([\d.]+) times/.exec(text)?.[1]);
+    for (const { steps } of posed("numeric/mean", 2, "US")) expect(steps.join(" ")).toContain("÷ √(2)");
+  });
+
+  it("says of what went down that it is nitrogen, as the limit is", () => {
+    for (const { text } of posed("limits/nitrogen-left", 2, "metric"))
+      expect(text.match(/of nitrogen/g)?.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it("says how strong a concentrate is by, where the spray is told by volume", () => {
+    for (const { text } of posed("tank/strength", 2, "US")) expect(text.match(/by volume/g)).toHaveLength(2);
+  });
+});
