@@ -23,6 +23,10 @@ export type {
 
 export type { PartMeasures } from "./job/read-site.js";
 
+// watering: what labels ask of water after the work, part by part, beside rain and irrigation.
+export type { PartWatering, Watering } from "./watering/watering.js";
+export type { ProductWatering } from "./watering/watering-conflicts.js";
+
 // visit: the work order: product, loads, order, nutrients, repeats, findings and cautions.
 export type { BufferOrder } from "./visit/buffers.js";
 export type { NutrientAccount, NutrientEntry } from "./visit/nutrient-account.js";
@@ -32,8 +36,6 @@ export type { WorkOrderCaution } from "./visit/cautions.js";
 export type { LabelRateCheck } from "./visit/rate-findings.js";
 export type { SpreadOrder, SpreadPart } from "./visit/spread-order.js";
 export type { PacketShare } from "./visit/whole-packets.js";
-export type { Watering } from "./visit/watering.js";
-export type { ProductWatering } from "./visit/watering-conflicts.js";
 export { visitEntries } from "./visit/visit-entries.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./visit/work-order.js";
 

@@ -96,7 +96,7 @@ const watering = record({
   dryUntil: orNull(momentAt),
   by: orNull(momentAt),
   remaining: depth,
-  driest: maybe(text),
+  byPart: maybe(listOf(record({ parts: listOf(text), remaining: amount("length"), runTime: time }))),
   forecast: depth,
   runTime: time,
 });

@@ -11,8 +11,8 @@ import {
   type WorkOrderSheet,
 } from "../sheet/sheet-types.js";
 import { type FirstUnits, firstUnits } from "../sheet/sheet-units.js";
-import type { Watering } from "../visit/watering.js";
 import type { WorkOrder } from "../visit/work-order.js";
+import type { Watering } from "../watering/watering.js";
 import { withBuffers } from "./buffer-lines.js";
 import { jarSection } from "./jar-section.js";
 import { spraySection } from "./spray-section.js";

@@ -4,7 +4,8 @@ import { momentText } from "../sheet/day-text.js";
 import { penned, type SheetBlock } from "../sheet/sheet-types.js";
 import type { FirstUnits } from "../sheet/sheet-units.js";
 import { depthText, timeText } from "../sheet/water-text.js";
-import type { Watering } from "../visit/watering.js";
+import type { Watering } from "../watering/watering.js";
+import { partWords } from "../watering/watering-grounds.js";
 
 /** Whole minutes, up: a minute too long wets no deeper than a gauge shows. */
 const minutes = (time: Quantity<"time", "none">): string => `${Math.ceil(time.in("min") - 1e-9)} min`;
@@ -25,8 +26,20 @@ const dryLine = ({ notBefore, dryUntil }: Watering, first: FirstUnits): readonly
         `NO WATER for ${timeText(notBefore)} from the end (until ${dryUntil === null ? penned : momentText(dryUntil, first === "metric")}): irrigation off.`,
       ];
 
+/** What is watered on which part, where they do not all lack the same. */
+const partLine = (byPart: NonNullable<Watering["byPart"]>, first: FirstUnits): string => {
+  const short = byPart.filter(({ remaining }) => remaining.value > 0);
+  const enough = byPart.filter(({ remaining }) => remaining.value === 0).flatMap(({ parts }) => parts);
+  const water = short.map(
+    ({ parts, remaining, runTime }) =>
+      `${depthText(remaining, first)} on ${partWords(parts)}${runTime === null ? "" : ` (run the irrigation ${minutes(runTime)})`}`,
+  );
+  const last = enough.length === 0 ? "" : ` What is planned is enough for ${partWords(enough)}.`;
+  return `. On top of what is planned, water ${water.join("; ")}.${last}`;
+};
+
 const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
-  const { least, within, most, by, remaining, driest, forecast, runTime } = water;
+  const { least, within, most, by, remaining, byPart, forecast, runTime } = water;
   if (least === null) return [];
   const when =
     within === null
@@ -34,11 +47,13 @@ const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
       : ` within ${timeText(within)} of the end (by ${by === null ? penned : momentText(by, first === "metric")})`;
   const run = runTime === null ? "" : `: run the irrigation ${minutes(runTime)}`;
   const planned =
-    remaining === null || (driest === undefined && remaining.compare(least) >= 0)
-      ? `${run}.`
-      : remaining.value === 0
-        ? ": what is planned is enough. Check that it ran."
-        : `. On top of what is planned, water ${depthText(remaining, first)}${driest === undefined ? "" : ` on ${driest}, the driest part`}${run}.${driest === undefined ? "" : " Other parts may be short as well."}`;
+    byPart !== undefined
+      ? partLine(byPart, first)
+      : remaining === null || remaining.compare(least) >= 0
+        ? `${run}.`
+        : remaining.value === 0
+          ? ": what is planned is enough. Check that it ran."
+          : `. On top of what is planned, water ${depthText(remaining, first)}${run}.`;
   const rain =
     forecast === null || forecast.value === 0
       ? ""

@@ -19,6 +19,7 @@ import type { ReadProduct } from "../job/read-products.js";
 import type { TreatedPart } from "../job/read-site.js";
 import type { ReadWater } from "../job/read-water.js";
 import type { ReadSpray } from "../job/treatments.js";
+import { type Watering, watering } from "../watering/watering.js";
 import { statedRate, suppliedBy } from "./area-rates.js";
 import { inOrder, waterOf } from "./mix-products.js";
 import { packagesOf } from "./packages-of.js";
@@ -29,7 +30,6 @@ import {
   nitrogenFindings,
   rateFindings,
 } from "./rate-findings.js";
-import { type Watering, watering } from "./watering.js";
 import { type PacketShare, wholePackets } from "./whole-packets.js";
 import type { WithFindings } from "./with-findings.js";
 

@@ -12,6 +12,7 @@ import type { ReadProduct } from "../job/read-products.js";
 import type { TreatedPart } from "../job/read-site.js";
 import type { ReadWater } from "../job/read-water.js";
 import type { ReadSpread } from "../job/treatments.js";
+import { type Watering, watering } from "../watering/watering.js";
 import { packagesOf } from "./packages-of.js";
 import {
   type LabelRateCheck,
@@ -20,7 +21,6 @@ import {
   nitrogenFindings,
   rateFindings,
 } from "./rate-findings.js";
-import { type Watering, watering } from "./watering.js";
 import type { WithFindings } from "./with-findings.js";
 
 /** What one part of the site takes. */

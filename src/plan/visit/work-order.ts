@@ -6,13 +6,13 @@ import { type ReadJob, readJob } from "../job/read-job.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { PartMeasures } from "../job/read-site.js";
 import { withSuggestions } from "../job/with-suggestions.js";
+import { groundConflicts } from "../watering/watering.js";
 import { type BufferOrder, bufferOrders } from "./buffers.js";
 import { cautionsFor, type WorkOrderCaution } from "./cautions.js";
 import { type NutrientAccount, nutrientAccounts } from "./nutrient-account.js";
 import { type RepeatPlan, repeatPlan } from "./repeat.js";
 import { type SprayOrder, sprayOrder } from "./spray-order.js";
 import { type SpreadOrder, spreadOrder } from "./spread-order.js";
-import { groundConflicts } from "./watering.js";
 import { allWithFindings } from "./with-findings.js";
 
 /** The work order of a visit. Plain data: through JSON its quantities become `{ value, unit, of }`. */

@@ -1,60 +1,8 @@
 // What is told of rain and irrigation after the work, word by word, and each line of the sheet about water.
 import { describe, expect, test } from "vitest";
-import { type Job, workOrderText } from "../../../src/plan/index.js";
-import { found, smallJob, soundOrder } from "../helpers.js";
-import { flat } from "../sheet/read-paper.js";
-
-const inch = (value: number) => ({ value, unit: "in" });
-const hours = (value: number) => ({ value, unit: "h" });
-const rate = { value: 0.4, unit: "fl oz/1000 ft2", of: "product" };
-const label = (rule: object) => ({ ...rule, source: "label (invented)" });
-
-const tank = (a: object, b: object, more: object = {}, treatment: object = {}): Job =>
-  smallJob({
-    products: [
-      { id: "a", name: "A", form: "liquid", formulation: "EC", wateringIn: a as never },
-      { id: "b", name: "B", form: "liquid", formulation: "EC", wateringIn: b as never },
-    ],
-    sprayer: {
-      tank: { value: 20, unit: "gal" },
-      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
-    },
-    treatments: [
-      {
-        id: "s",
-        method: "spray",
-        end: "2026-05-04T09:00-05:00",
-        mix: [
-          { product: "a", rate },
-          { product: "b", rate },
-        ],
-        ...treatment,
-      },
-    ],
-    ...more,
-  } as Partial<Job>);
-const water = (...list: readonly (readonly [string, number, string, string])[]) => ({
-  water: {
-    until: "2026-05-06T09:00-05:00",
-    events: list.map(([at, depth, by, known]) => ({
-      at: `2026-05-${at}-05:00`,
-      depth: inch(depth),
-      by,
-      known,
-    })),
-  },
-});
-const calm = label({ most: inch(5) });
-const wet = label({ least: inch(0.25), within: hours(24) });
-const told = (job: Job) =>
-  found(job, "watering-in/").map(({ code, severity, path, params, text }) => [
-    `${severity} ${code.slice(12)}`,
-    path,
-    params,
-    text,
-  ]);
-const paper = (job: Job, options: object = {}): string =>
-  flat(workOrderText(soundOrder(job), { width: 400, ...options }));
+import type { Job } from "../../../src/plan/index.js";
+import { soundOrder } from "../helpers.js";
+import { calm, hours, inch, label, paper, tank, told, water, wet } from "./watering-job.js";
 
 describe("findings", () => {
   test("one wants water, the other a dry leaf", () => {
@@ -163,53 +111,6 @@ describe("findings", () => {
     ]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "rain", "observed"])))).toEqual([]);
-  });
-  const side = { value: 100, unit: "ft" };
-  const site = { name: "Park", parts: ["east", "west"].map((name) => ({ name, shape: "square", side })) };
-  test("each part of the ground has its own water, and the driest is told", () => {
-    const on = (list: readonly (readonly [depth: number, parts?: readonly string[]])[], treatment = {}) => {
-      const { until } = water().water;
-      const events = list.flatMap(([depth, parts]) =>
-        water(["04T15:00", depth, "irrigation", "planned"]).water.events.map((event) => ({
-          ...event,
-          ...(parts && { parts }),
-        })),
-      );
-      return told(tank(wet, calm, { site, water: { until, events } }, treatment)).map(([, , , text]) => text);
-    };
-    const short = (depth: string, part = "") => [
-      `A${part}: irrigation and rain are ${depth} in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.${part === "" ? "" : " This part lacks the most; other parts may be short as well."}`,
-    ];
-    expect(on([[0.25, ["east"]]])).toEqual(short("0.25", ", west"));
-    // 0.15 in on each side is 0.1 in short on both, not 0.3 in in all
-    expect(
-      on([
-        [0.15, ["east"]],
-        [0.15, ["west"]],
-      ]),
-    ).toEqual(short("0.1"));
-    expect(on([[0.15], [0.1, ["west"]]])).toEqual(short("0.1", ", east"));
-    expect(
-      on([
-        [0.25, ["east"]],
-        [0.25, ["west"]],
-      ]),
-    ).toEqual([]);
-    expect(on([[0.25, ["east", "west"]]])).toEqual([]);
-    expect(on([[0.25]])).toEqual([]);
-    expect(on([[0.25, ["east"]]], { parts: ["east"] })).toEqual([]);
-    expect(on([[0.25, ["west"]]], { parts: ["east"] })).toEqual(short("0.25"));
-  });
-  test("the sheet says on which part water is missing", () => {
-    const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
-    const lines = (parts: readonly string[]) =>
-      paper(
-        tank(wet, calm, { site, water: { until, events: events.map((event) => ({ ...event, parts })) } }),
-      );
-    expect(lines(["east"])).toContain(
-      "On top of what is planned, water 0.25 in on west, the driest part. Other parts may be short as well.",
-    );
-    expect(lines(["east", "west"])).toContain("what is planned is enough. Check that it ran.");
   });
   test("what could not be compared, and why", () => {
     const not = (more: object, treatment: object = {}): readonly string[] =>

@@ -4,9 +4,10 @@ import { runTime } from "../../water/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { ReadWater } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
+import type { WithFindings } from "../visit/with-findings.js";
 import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
-import { waterFindings, weighed } from "./watering-findings.js";
-import type { WithFindings } from "./with-findings.js";
+import { waterFindings } from "./watering-findings.js";
+import { type Weighed, weighed } from "./watering-grounds.js";
 
 type Length = Quantity<"length", "none">;
 type Time = Quantity<"time", "none">;
@@ -30,11 +31,19 @@ export interface Watering {
   readonly by: Instant | null;
   /** What is still to be watered beside irrigation that is planned and water that was observed; forecast rain is not counted. */
   readonly remaining: Length | null;
-  /** The part that lacks so much, where the parts do not get the same water. */
-  readonly driest?: string;
+  /** What each part lacks, where they do not all lack the same; `remaining` and `runTime` are those of the driest. */
+  readonly byPart?: readonly PartWatering[];
   /** Rain that is forecast for the time in which it counts. */
   readonly forecast: Length | null;
   /** How long the irrigation runs for what remains, or for `least` where that is not known; `null` without a rate. */
+  readonly runTime: Time | null;
+}
+
+/** What parts that get the same water still lack. */
+export interface PartWatering {
+  /** By name; empty for parts without one. */
+  readonly parts: readonly string[];
+  readonly remaining: Length;
   readonly runTime: Time | null;
 }
 
@@ -111,6 +120,27 @@ const strictest = (
   };
 };
 
+/** What some parts still lack for the rule that asks for the most there, and the forecast rain beside it. */
+const needsOf = (
+  parts: readonly string[],
+  needing: readonly (readonly Weighed[])[],
+  at: number,
+): { readonly parts: readonly string[]; readonly remaining: Length; readonly forecast: Length } => {
+  const here = needing.map((grounds) => grounds[at] as Weighed);
+  return {
+    parts,
+    // There is a rule at least, for the parts are those of the first.
+    remaining: extreme(
+      here.map(({ sure }) => sure.remaining),
+      1,
+    ) as Length,
+    forecast: extreme(
+      here.map(({ all, sure }) => all.received.minus(sure.received)),
+      1,
+    ) as Length,
+  };
+};
+
 /** What the labels of a treatment ask for of water, weighed against the rain and the irrigation of the job. */
 export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): WithFindings<Watering> => {
   const { end, irrigationRate: rate, path } = treatment;
@@ -119,25 +149,24 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
     wateringIn === undefined ? [name] : [],
   );
   const conflicts = [...wetAndDry(rules, path, "in one tank"), ...amountConflicts(rules, path)];
-  const known = rules.flatMap((rule) => {
-    const found = water === undefined ? undefined : weighed(rule, treatment, water);
-    return found === undefined ? [] : [{ rule, found }];
-  });
+  const known =
+    water === undefined ? [] : rules.map((rule) => ({ rule, found: weighed(rule, treatment, water) }));
   const needing = known.filter(({ rule }) => rule.rule.least !== undefined).map(({ found }) => found);
   const strict = strictest(rules);
   const { least, within, notBefore } = strict;
+  const grounds = (needing[0] ?? []).map(({ parts }, i) => needsOf(parts, needing, i));
   const remaining = extreme(
-    needing.map(({ sure }) => sure.remaining),
+    grounds.map((one) => one.remaining),
     1,
   );
   const forecast = extreme(
-    needing.map(({ all, sure }) => all.received.minus(sure.received)),
+    grounds.filter((one) => remaining?.compare(one.remaining) === 0).map((one) => one.forecast),
     1,
   );
   const need = remaining ?? least;
-  const driest = needing.find(
-    ({ sure }) => remaining !== null && sure.remaining.compare(remaining) === 0,
-  )?.driest;
+  const runFor = (depth: Length): Time | null =>
+    rate === undefined || depth.value === 0 ? null : runTime({ depth, rate });
+  const alike = grounds.every((one) => remaining?.compare(one.remaining) === 0);
   return {
     value: {
       rules,
@@ -147,10 +176,15 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
       dryUntil: end === undefined || notBefore === null ? null : addHours(end, notBefore.in("h")),
       by: end === undefined || within === null ? null : addHours(end, within.in("h")),
       remaining,
-      ...(driest !== undefined && { driest }),
+      ...(!alike && {
+        byPart: grounds.map((one) => ({
+          parts: one.parts.filter((part) => part !== ""),
+          remaining: one.remaining,
+          runTime: runFor(one.remaining),
+        })),
+      }),
       forecast,
-      runTime:
-        need === null || rate === undefined || need.value === 0 ? null : runTime({ depth: need, rate }),
+      runTime: need === null ? null : runFor(need),
     },
     findings: [...conflicts, ...known.flatMap(({ rule, found }) => waterFindings(rule, found, treatment))],
     notChecked: notCompared(treatment, rules, notStated, water),
