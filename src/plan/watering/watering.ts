@@ -4,7 +4,6 @@ import { runTime } from "../../water/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { ReadWater } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
-import type { WithFindings } from "../visit/with-findings.js";
 import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
 import { waterFindings } from "./watering-findings.js";
 import { type Weighed, weighed } from "./watering-grounds.js";
@@ -45,6 +44,13 @@ export interface PartWatering {
   readonly parts: readonly string[];
   readonly remaining: Length;
   readonly runTime: Time | null;
+}
+
+/** A watering, with what is to be told of it. */
+interface ToldWatering {
+  readonly value: Watering;
+  readonly findings: readonly Finding[];
+  readonly notChecked: readonly string[];
 }
 
 const productsOf = (treatment: ReadTreatment): readonly ReadProduct[] =>
@@ -142,7 +148,7 @@ const needsOf = (
 };
 
 /** What the labels of a treatment ask for of water, weighed against the rain and the irrigation of the job. */
-export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): WithFindings<Watering> => {
+export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): ToldWatering => {
   const { end, irrigationRate: rate, path } = treatment;
   const rules = rulesOf(treatment);
   const notStated = productsOf(treatment).flatMap(({ name, wateringIn }) =>

@@ -9,16 +9,10 @@ import { type SaidStuff, stuffIn } from "./stuff.js";
 import { crossing, dimensionOf, type ReadUnit } from "./unit-crossing.js";
 
 /** What a learner wrote, as far as it could be read. */
-export interface ReadAnswer {
+export interface ReadAnswer extends ReadUnit {
   /** The letter of a choice, where that is all there is. */
   readonly letter?: string;
   readonly number?: NumberInText;
-  /** What a number means in the unit asked for; `undefined` where its unit does not fit. */
-  readonly inUnit?: (value: number) => number;
-  readonly unit: "as asked" | "another" | "wrong" | "not given" | "bare ounces";
-  readonly unitText: string;
-  /** The unit that was meant, where a key was missed: it is taken where it is the one asked for. */
-  readonly slip?: string;
   readonly stuff?: SaidStuff;
   readonly unread?: "no number" | "two numbers" | "decimal comma" | "no amount" | "not worked out";
 }

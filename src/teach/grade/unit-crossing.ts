@@ -1,9 +1,15 @@
 import { type Dimension, isDimension, parseQuantity, quantityFrom, toldBy } from "../../quantity/index.js";
 import type { QuizAnswer } from "../topics/quiz-problem.js";
-import type { ReadAnswer } from "./read-answer.js";
 
 /** What a unit behind a number is to the unit asked for. */
-export type ReadUnit = Pick<ReadAnswer, "unit" | "inUnit" | "unitText" | "slip">;
+export interface ReadUnit {
+  /** What a number means in the unit asked for; `undefined` where its unit does not fit. */
+  readonly inUnit?: (value: number) => number;
+  readonly unit: "as asked" | "another" | "wrong" | "not given" | "bare ounces";
+  readonly unitText: string;
+  /** The unit that was meant, where a key was missed: it is taken where it is the one asked for. */
+  readonly slip?: string;
+}
 
 /** The dimension of the unit asked for. */
 export const dimensionOf = ({ unit }: QuizAnswer): string =>
