@@ -101,7 +101,8 @@ export interface SprigOrder {
  * @param input.area - `A`, more than zero
  * @param input.rate - `R`, bushels as a count per area (`count/acre`, `count/1000 ft2`), or a volume per area
  * @param input.bushel - `b`, volume of one bushel: `quantity(1, "bu")` is the US bushel
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `substance/mismatch`, `type`; all that are found
+ * @throws RatewrightError `conflict` for a rate in the unit `bu`, which is the US bushel of 1.244 ft3, beside a bushel of
+ *   another size; `missing`, `range`, `unit/mismatch`, `substance/mismatch`, `type`; all that are found
  * Source: USGA Green Section Record 60(14) and planting contractors, for the sizes; arithmetic.
  *
  * @example
@@ -125,6 +126,7 @@ export const sprigsFor = (input: {
     rate: () => sprigRateAt(record.rate),
     bushel: () => given(record.bushel, "bushel", "volume", "none"),
   });
+  expectOneBushel(rate, bushel);
   const bushels =
     rate.by === "count" ? rate.of.times(area).in("count") : rate.of.times(area).in("L") / bushel.in("L");
   const volume = rate.by === "count" ? bushel.times(bushels) : rate.of.times(area);
@@ -153,6 +155,19 @@ export const sprigsFor = (input: {
 type SprigRate =
   | { readonly by: "count"; readonly of: Quantity<"count/area", "none"> }
   | { readonly by: "volume"; readonly of: PerArea };
+
+/**
+ * The unit `bu` has a size of its own: ten of it are 31 bushels of 0.4 ft3. What is sold as 1.23 to 1.25 ft3 is the US
+ * bushel, rounded.
+ */
+const expectOneBushel = ({ of, by }: SprigRate, bushel: Volume): void => {
+  if (by === "count" || !/^bu\b/.test(of.unit)) return;
+  if (Math.abs(bushel.in("bu") - 1) < 0.02) return;
+  const count = `${of.value} ${of.unit.replace(/^bu/, "count")}`;
+  fail("conflict", "rate", of, `bushels of ${bushel.toString()} as a count: the unit bu is 1.244 ft3`, {
+    suggestion: count,
+  });
+};
 
 const sprigRateAt = (input: unknown): SprigRate => {
   if (input === undefined)

@@ -133,6 +133,20 @@ describe("sprigs", () => {
       ),
     );
   });
+  test("the unit bu keeps its size beside a bushel of that size alone", () => {
+    // 40 x 10 bushels of 1.24 ft3 are 496 ft3; the unit makes it 40 x 10 x 2150.42 / 1728 = 497.78 ft3
+    const rate = quantity(10, "bu/1000 ft2");
+    const area = quantity(40_000, "ft2");
+    const order = sprigsFor({ area, rate, bushel: quantity(1, "bu") });
+    expect(order.bushels).toBeCloseTo(400, 9);
+    expect(order.volume.in("ft3")).toBeCloseTo(497.78, 2);
+    expect(sprigsFor({ area, rate, bushel: quantity(1.24, "ft3") }).bushels).toBeCloseTo(401.4, 1);
+    for (const bushel of [quantity(0.4, "ft3"), quantity(0.32, "ft3")])
+      expect(complaints(() => sprigsFor({ area, rate, bushel }))).toEqual(["conflict rate"]);
+    const counted = sprigsFor({ area, rate: quantity(10, "count/1000 ft2"), bushel: quantity(0.4, "ft3") });
+    expect(counted.bushels).toBeCloseTo(400, 9);
+    expect(counted.volume.in("ft3")).toBeCloseTo(160, 9); // 400 x 0.4
+  });
   test("the bushel is asked for and repeated", () => {
     const area = quantity(1, "acre");
     const rate = quantity(400, "count/acre");

@@ -286,6 +286,14 @@ const rows: readonly Refusal[] = [
     ],
   ],
   [
+    "sprigs in US bushels beside a bushel of another size",
+    sprigsFor,
+    [{ area, rate: quantity(10, "bu/1000 ft2"), bushel: quantity(0.4, "ft3") }],
+    [
+      "conflict rate: bushels of 0.4 ft3 as a count: the unit bu is 1.244 ft3 [10 bu/1000 ft2] 10 count/1000 ft2?",
+    ],
+  ],
+  [
     "a bushel of nothing",
     sprigsFor,
     [{ area, rate, bushel: quantity(0, "bu") }],
