@@ -99,6 +99,7 @@ export { type FromUcumOptions, fromUcum, toUcum } from "./text/ucum.js";
 
 // border: from forms, JSON and validators to quantities.
 export { convertedNumbers } from "./border/converted-numbers.js";
+export { correctedTexts } from "./border/corrected-texts.js";
 export { quantityReviver } from "./border/quantity-reviver.js";
 export { quantityFrom, readQuantity } from "./border/read.js";
 export { readExact } from "./border/read-exact.js";

@@ -2,6 +2,7 @@ import type { Problem } from "../errors/errors.js";
 import { checkExpectation } from "../text/expectation.js";
 import type { DecimalSign } from "../text/number-text.js";
 import type { Measures } from "../text/text-reading.js";
+import { exampleUnit } from "../unit/dimension-words.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import type { Bound } from "../value/expected.js";
@@ -77,7 +78,10 @@ export const bounded = (value: number, bound: Bound | undefined, path: string): 
 
 /** Reads a quantity or a record as a quantity and collects every problem; never throws. */
 export const readRecord = (input: unknown, wanted: Wanted, words?: Words): PartsReading => {
-  if (isBlank(input)) return failed(problem("missing", "", told(input), "a quantity"));
+  if (isBlank(input)) {
+    const such = wanted.dimension === undefined ? "" : `, such as 3 ${exampleUnit(wanted.dimension)}`;
+    return failed(problem("missing", "", told(input), `a quantity${such}`));
+  }
   const parts = typeof input === "object" ? partsOf(input) : undefined;
   if (parts === undefined) {
     const texts = words === undefined ? "; readQuantity reads a text" : ", or a text";

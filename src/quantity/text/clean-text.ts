@@ -19,6 +19,7 @@ const simple: Readonly<Record<string, string>> = {
   "′": "'",
   "’": "'",
   "−": "-",
+  ℓ: "L",
 };
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const subscripts = "₀₁₂₃₄₅₆₇₈₉";

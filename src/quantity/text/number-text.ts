@@ -45,6 +45,10 @@ const badRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber =
   }
   const other = turned ? `; the option decimal: "${group}" takes the other sign` : "";
   const expected = `a number with "${decimal}" before its decimals and groups of three${other}`;
+  // in 0,5 and in 1.234,5 the last sign can stand before decimals alone
+  const mixed = marks.length > 1 && !marks.endsWith(decimal);
+  const sure = turned && (mixed || /^0\D\d/.test(run)) ? plainRun(run, group) : undefined;
+  if (sure !== undefined) return bad(end, run, expected, { suggestion: sure.replace(".", decimal) });
   return marks === group && /\d\D\d/.test(run)
     ? bad(end, run, expected, { choices: [run.replace(group, decimal), run.replace(group, "")] })
     : bad(end, run, expected);

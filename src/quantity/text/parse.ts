@@ -38,6 +38,8 @@ const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> 
  * - `ton`, `T`, `gr`, `ppm`, `%` of a substance and the like are refused with the choices.
  * - Measures are US customary unless the text says imperial, or `measures: "imperial"`. `cwt` is refused with the choices
  *   unless `measures` is given; `imp pt` reads as eighths of an `imp gal`, `stone` as 14 lb.
+ * - `to the acre`, `an acre`, `for each gallon` are `per`; `kgN/ha` and `lb-N` are a weight of N. Two sides, `50 x 100 ft`, are
+ *   refused with their area.
  * - `lb/1000`, `lb/K`, `per thousand` are per 1000 ft2 only where `dimension` says so; else refused with the choices.
  * - A substance follows the unit above the slash, or stands at the end after `of`. Nothing else says it:
  *   where the text names none it is `options.of`, or `none`. `2 fl oz per 100 lb of seed` is refused, for the

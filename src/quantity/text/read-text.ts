@@ -8,7 +8,7 @@ import { scanNumber } from "./number-text.js";
 import { divided, keepPlain, plainEnd, readPlain, restFrom } from "./plain-reading.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
 import type { ParseOptions, TextReading } from "./text-reading.js";
-import { twoAmounts } from "./two-amounts.js";
+import { twoAmounts, twoSides } from "./two-amounts.js";
 import { readRest } from "./unit-reading.js";
 
 const dollars = ["USD", "CAD", "AUD", "NZD", "MXN", "SGD", "HKD"];
@@ -92,7 +92,7 @@ const withoutCurrency = (text: string, dimension: string | undefined): WithoutCu
 type Refusal = Pick<Problem, "code" | "expected" | "suggestion" | "choices">;
 
 /** Why what stands after a number is not the unit of one amount, where it is not. */
-const notOneAmount = (value: number, rest: string): Refusal | undefined => {
+const notOneAmount = (value: number, rest: string, dimension?: string): Refusal | undefined => {
   if (rangeSign.test(rest) || laterSign.test(rest))
     return { code: "text", expected: "one amount; parseRange reads a range" };
   if (oneEnd.test(rest)) return { code: "text", expected: "one amount, or a range with both of its ends" };
@@ -100,7 +100,10 @@ const notOneAmount = (value: number, rest: string): Refusal | undefined => {
     const full = `${Number((value * 1000).toPrecision(15))} ${rest.trim().slice(1).trim()}`.trim();
     return { code: "text", expected: "the number in full", suggestion: full };
   }
-  const together = twoAmounts(value, rest.trim());
+  const area = dimension === "area" ? twoSides(value, rest.trim()) : undefined;
+  if (area !== undefined)
+    return { code: "text", expected: "one area: two sides are multiplied first", suggestion: area };
+  const together = twoAmounts(value, rest.trim(), dimension);
   return together === undefined
     ? undefined
     : { code: "text", expected: "one number and one unit", suggestion: together };
@@ -153,8 +156,9 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   if (number === undefined)
     return stop({ code: "text", expected: `a number and a unit, such as ${example()}` });
   const problems: Problem[] = number.problem === undefined ? [] : [{ ...number.problem, path }];
-  const after = priced.body.slice(number.end).replace(/^ ?x ?(?=\d)/, "");
-  const refusal = notOneAmount(number.value, after);
+  const behind = priced.body.slice(number.end);
+  const after = behind.replace(/^ ?x ?(?=\d)/, "");
+  const refusal = notOneAmount(number.value, behind, dimension);
   if (refusal !== undefined) return problems.length === 0 ? stop(refusal) : { problems };
   const coined = withCurrency(after.trim(), priced);
   if (typeof coined !== "string") return stop(coined);

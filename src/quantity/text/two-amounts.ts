@@ -10,15 +10,17 @@ const pair =
  * What `5 ft 6 in`, `5' 6"` or `2 lb 3 oz` is in its first unit, as text, from the first number and what follows it;
  * `undefined` where the text is not two amounts of one dimension.
  */
-export const twoAmounts = (value: number, rest: string): string | undefined => {
-  const found = pair.exec(rest);
+export const twoAmounts = (value: number, rest: string, wanted?: string): string | undefined => {
+  // 5' 6 has inches behind its feet
+  const found = pair.exec(/^' ?\d{1,2}(?:\.\d{1,3})?$/.test(rest) ? `${rest}"` : rest);
   if (found === null) return undefined;
   const [one, digits, two, below = ""] = found.slice(1) as [string, string, string, string?];
   // "40 ft by 60 ft" are two sides, "fl oz per 100 gal" is a rate
   const first = readRest(one);
   if (first.unit === undefined || first.problems.length > 0) return undefined;
   const dimension = unitDimension(first.unit);
-  if (dimension === "temperature") return undefined;
+  // 1'30" in the field of a time is no foot and a half
+  if (dimension === "temperature" || (below === "" && (wanted ?? dimension) !== dimension)) return undefined;
   // beside pounds an ounce is one of weight
   const second = readRest(two, dimension);
   if (second.unit === undefined) return undefined;
@@ -26,4 +28,17 @@ export const twoAmounts = (value: number, rest: string): string | undefined => {
   const sum = value / first.divisor + Math.sign(value || 1) * more;
   const of = second.of ?? first.of;
   return `${Number(sum.toPrecision(12))} ${first.unit}${of === undefined ? "" : ` of ${of}`}${below}`;
+};
+
+/** `x 100 ft`, `ft x 100 ft`, `' by 100'`: the second side, with or without the unit of the first. */
+const sides = /^(?:([a-z]{1,8}|')\.? ?)?(?:x|by|\*) ?(\d{1,6}(?:\.\d{1,6})?) ?([a-z]{1,8}|')\.?$/i;
+
+/** The area of two sides, `50 x 100 ft`, as text; `undefined` where the text is not two lengths in one unit. */
+export const twoSides = (value: number, rest: string): string | undefined => {
+  const [, one, digits, two = ""] = sides.exec(rest) ?? [];
+  const unit = digits === undefined ? undefined : readRest(two, "length").unit;
+  const same = one === undefined || readRest(one, "length").unit === unit;
+  return unit !== undefined && same && /^(?:ft|yd|m)$/.test(unit)
+    ? `${Number((value * Number(digits)).toPrecision(12))} ${unit}2`
+    : undefined;
 };

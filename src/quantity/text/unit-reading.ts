@@ -161,7 +161,9 @@ export const readRest = (rest: string, dimension?: string, of?: string): RestRea
 const kept: KeptReadings<RestReading> = /* @__PURE__ */ keptReadings();
 
 /** The same, without what was read before. */
-export const readAnew = (rest: string, dimension?: string, of?: string): RestReading => {
+export const readAnew = (written: string, dimension?: string, of?: string): RestReading => {
+  // "pints to the acre", "2 lb an acre"
+  const rest = written.replace(/ (?:to (?:the|an?|each|every)|for (?:each|every)|an(?= acre\b)) /gi, " per ");
   // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
   if (of !== undefined && / per /i.test(of)) {
     const loose = readWith(rest, dimension, of, true);

@@ -36,6 +36,9 @@ const perThousand = (name: string, top: string): Omit<Segment, "of" | "said" | "
   divisor: 1,
 });
 
+/** `kgN`, `lb-N`, `#N`: a weight and the symbol of what it is of, without the space. */
+const glued = /^(#|lbs?\.?|oz\.?|kg|g|mg)[-.]?\(?([A-Z][A-Za-z\d-]*)\)?$/;
+
 /** Splits `lb of N`, `lb N`, `1000 ft2`, `100 gal water` into number, unit and substance; `top` is the unit above the slash. */
 export const readSegment = (text: string, top?: string): Segment => {
   const words = text.split(" ");
@@ -85,7 +88,11 @@ export const readSegment = (text: string, top?: string): Segment => {
       return { ...inner, text, divisor };
     }
   }
-  return longest ?? unread;
+  if (longest !== undefined) return longest;
+  const [, weight, symbol] = glued.exec(text) ?? [];
+  return symbol === undefined || readSubstance(symbol) === undefined
+    ? unread
+    : { ...readSegment(`${weight} ${symbol}`, top), text, name: text };
 };
 
 /** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`, and `m-2` as `/m2`. */

@@ -5,6 +5,7 @@ export const metric: RegExp = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
 /** Units that are often written for one another: tried where the dimension does not fit. */
 const siblings: Readonly<Record<string, readonly string[]>> = {
   oz: ["fl oz"],
+  lb: ["psi"],
   in: ["in2", "in3"],
   ft: ["ft2", "ft3"],
   yd: ["yd3", "yd2"],

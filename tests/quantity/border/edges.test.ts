@@ -92,7 +92,7 @@ describe("the substance of a record", () => {
 
 describe("records", () => {
   test("of nothing, of a list, and of what throws when it is looked at", () => {
-    expect(told(readExact(null, lb))).toEqual(["missing | bag | a quantity | null"]);
+    expect(told(readExact(null, lb))).toEqual(["missing | bag | a quantity, such as 3 lb | null"]);
     const one = "a quantity, { value, unit, of }; readQuantity reads a text";
     expect(told(readExact([3, "lb"], lb))).toEqual([`type | bag | ${one} | a list`]);
     const { proxy, revoke } = Proxy.revocable({}, {});

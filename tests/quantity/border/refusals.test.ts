@@ -34,9 +34,9 @@ describe("a whole that is no quantity", () => {
     expect(read(3)).toEqual([`type | quantity | ${whole} | 3`]);
     expect(read(true)).toEqual([`type | quantity | ${whole} | true`]);
     expect(read([3, "lb"])).toEqual([`type | quantity | ${whole} | a list`]);
-    expect(read(undefined)).toEqual(["missing | quantity | a quantity | undefined"]);
-    expect(read(null, { ...mass, path: "bag" })).toEqual(["missing | bag | a quantity | null"]);
-    expect(read(" ", { ...mass, path: "bag" })).toEqual(['missing | bag | a quantity | " "']);
+    expect(read(undefined)).toEqual(["missing | quantity | a quantity, such as 3 lb | undefined"]);
+    expect(read(null, { ...mass, path: "bag" })).toEqual(["missing | bag | a quantity, such as 3 lb | null"]);
+    expect(read(" ", { ...mass, path: "bag" })).toEqual(['missing | bag | a quantity, such as 3 lb | " "']);
     const thrower = Object.defineProperty({}, "value", {
       get: () => {
         throw new Error("not now");
@@ -287,7 +287,7 @@ describe("a schema", () => {
   const { validate } = quantitySchema({ ...rate, bound: "positive" })["~standard"];
   test("says where, and calls the whole a quantity", () => {
     expect(validate(undefined).issues).toEqual([
-      { message: "quantity: expected a quantity, got undefined", path: [] },
+      { message: "quantity: expected a quantity, such as 3 lb/1000 ft2, got undefined", path: [] },
     ]);
     expect(validate({ value: 3, unit: "gal", of: "N" }).issues).toEqual([
       {

@@ -62,7 +62,10 @@ describe("a number at the start of a text", () => {
       [",5 lb", ",5", groups(".", ",")],
       ["3, lb", "3,", groups(".", ",")],
       ["1.234.567 m2", "1.234.567", one, "1234567"],
-      ["12.345.678,5 m2", "12.345.678,5", groups(".", ",")],
+      ["12.345.678,5 m2", "12.345.678,5", groups(".", ","), "12345678.5"],
+      // nobody groups behind a nought
+      ["0,400 lb", "0,400", groups(".", ","), "0.400"],
+      ["0,5 lb", "0,5", groups(".", ","), "0.5"],
       // what the other sign does not read either is not asked to be read with it
       ["1.234.56 m2", "1.234.56", one],
       ["1.23.456 m2", "1.23.456", one],
@@ -72,7 +75,7 @@ describe("a number at the start of a text", () => {
       ["1.234,5.6 m2", "1.234,5.6", groups(".")],
       ["1234.567,8 m2", "1234.567,8", groups(".")],
       ["1.5 kg", "1.5", groups(",", "."), "1,5 | 15", ","],
-      ["1,234.5 kg", "1,234.5", groups(",", "."), undefined, ","],
+      ["1,234.5 kg", "1,234.5", groups(",", "."), "1234,5", ","],
       ["101/2 in", "101/2", "a space between a whole number and its fraction", "10 1/2 | 50.5"],
       ["011/2 in", "011/2", "a space between a whole number and its fraction", "01 1/2 | 5.5"],
       ["16/16 in", "16/16", "a space between a whole number and its fraction", "1 6/16 | 1"],

@@ -37,7 +37,12 @@ describe("numbers", () => {
       ["1,234,567 m2", "text", "1,234,567", 'a number with one "," => 1234567', { decimal: "," }],
       ["1.2.3 lb", "text", "1.2.3", 'a number with one "."'],
       ["1..2 lb", "text", "1..2", 'a number with one "."'],
-      ["1.234.567,5 m2", "text", "1.234.567,5", `${groups}; the option decimal: "," takes the other sign`],
+      [
+        "1.234.567,5 m2",
+        "text",
+        "1.234.567,5",
+        `${groups}; the option decimal: "," takes the other sign => 1234567.5`,
+      ],
       ["1,234,56 m2", "text", "1,234,56", groups],
       ["0,123,456 m2", "text", "0,123,456", groups],
       ["1234,567,890 m2", "text", "1234,567,890", groups],
