@@ -36,7 +36,7 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
   ],
 });
 
-/** Maryland: dates, distance and ground. */
+/** Maryland: dates, distance and ground. The caps on nitrogen and phosphorus are in {@link marylandProductLimits}. */
 export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-md-use",
   name: "Maryland, use on turf",

@@ -15,6 +15,7 @@ import type { SprayOrder } from "../visit/spray-order.js";
 import type { SpreadOrder } from "../visit/spread-order.js";
 import type { WithFindings } from "../visit/with-findings.js";
 import { sprayed, spreadOut } from "./fill-route.js";
+import { ofFills } from "./of-fills.js";
 import { readRoute, routePath } from "./read-route.js";
 import type { RouteJob } from "./route-job.js";
 import { type RouteAmount, type RouteLoads, routeLoads } from "./route-loads.js";
@@ -105,9 +106,11 @@ const compute = (input: unknown): RouteOrder => {
     stops: stops.map(({ value }) => value),
     leftOver: named(perOf(loads.leftOver, perArea) as Quantity<"area", "none">, loads.leftOver),
     findings: [
-      ...filled.findings.map((finding) =>
-        finding.path === undefined ? finding : { ...finding, path: routePath(finding.path, method) },
-      ),
+      ...filled.findings.map((finding) => ({
+        ...finding,
+        text: ofFills(finding.text),
+        ...(finding.path !== undefined && { path: routePath(finding.path, method) }),
+      })),
       ...stops.flatMap(({ findings }) => findings),
     ],
     cautions: cautionsFor([treatment], sprayer),

@@ -29,14 +29,13 @@ const fillRow = (fill: RouteFill, writer: Writer): SheetRow => {
     cells: [
       `FILL ${fill.number}${when}`,
       "",
-      "",
+      // what goes into a tank stands with each product, below
+      writer.order.method === "spread" ? `add ${amountText(fill.added, writer)}` : "",
       amountText(fill.before, writer),
       amountText(fill.after, writer),
     ],
   };
 };
-
-/** So many of a thing: `1 stop`, `3 stops`. */
 
 /** What of the first filling goes into the hoses: the tank is lower by it after the first stop than the spray there explains. */
 const hosesText = (writer: Writer): string => {
@@ -115,14 +114,17 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
   const { order, first } = writer;
   const { spray } = order;
   if (spray === undefined) return [];
-  const tools = spray.products.map((product) => sprayTool(product, first));
+  // the columns stand in the order in which the products go in
+  const place = ({ product }: SprayedProduct): number => spray.order.order.indexOf(product);
+  const products = [...spray.products].sort((a, b) => place(a) - place(b));
+  const tools = products.map((product) => sprayTool(product, first));
   const rows = order.loads.fills.map(
     (fill, i): SheetRow => ({
       cells: [
         `FILL ${fill.number}`,
         amountText(fill.added, writer),
         waterFirst(fill, spray.order.steps, writer),
-        ...spray.products.map((product, p) => {
+        ...products.map((product, p) => {
           const tool = tools[p];
           return tool === undefined ? "" : loadText(product, i, tool);
         }),
@@ -132,7 +134,7 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
   );
   const measuredBy = ({ formulation }: SprayedProduct, p: number): string =>
     formulation === "water-soluble packet" ? "COUNT" : (tools[p]?.name ?? "");
-  const names = spray.products.map((product, p) => `${product.productName} (${measuredBy(product, p)})`);
+  const names = products.map((product, p) => `${product.productName} (${measuredBy(product, p)})`);
   return [
     {
       id: "fills",

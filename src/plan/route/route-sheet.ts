@@ -9,6 +9,7 @@ import type { SheetSection, WorkOrderSheet } from "../sheet/sheet-types.js";
 import { areaUnitOf, firstUnits, unitFor } from "../sheet/sheet-units.js";
 import type { SpreadOrder } from "../visit/spread-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
+import { ofFills } from "./of-fills.js";
 import type { RouteJob } from "./route-job.js";
 import { officeSections } from "./route-office.js";
 import { type RouteOrder, routeOrder } from "./route-order.js";
@@ -77,6 +78,18 @@ const asVisit = (order: RouteOrder, whole = ofKind<"area", "none">(order.loads.a
   notChecked: order.notChecked,
 });
 
+/** The jar test of a visit, as the crew of a route reads it. */
+const jarOfFills = (section: SheetSection): SheetSection =>
+  section.id !== "jar test"
+    ? section
+    : {
+        ...section,
+        title: ofFills(section.title),
+        blocks: section.blocks.map((block) =>
+          block.kind === "list" ? { ...block, items: block.items.map(ofFills) } : block,
+        ),
+      };
+
 const sheetOf = (order: RouteOrder, { copy, units }: Required<RouteSheetOptions>): RouteSheet => {
   const first = firstUnits(units);
   const unit = unitFor(order.loads.capacity, first);
@@ -95,7 +108,7 @@ const sheetOf = (order: RouteOrder, { copy, units }: Required<RouteSheetOptions>
     const stops = officeSections(order, first, areaUnit);
     return { ...office, type: "route-sheet", front: [...findings, ...stops, ...others] };
   }
-  const { type: _, front, ...visit } = shedSheet(asVisit({ ...order, units }));
+  const { type: _, front, back, ...visit } = shedSheet(asVisit({ ...order, units }));
   const section = (id: string): SheetSection[] => front.filter((one) => one.id === id);
   const machine = section("spray").flatMap(({ blocks }) =>
     blocks.filter((block) => block.kind === "blanks" || (block.kind === "list" && block.mark === "!")),
@@ -117,6 +130,7 @@ const sheetOf = (order: RouteOrder, { copy, units }: Required<RouteSheetOptions>
       ...section("after"),
       recordSection(writer),
     ],
+    back: back.map(jarOfFills),
   };
 };
 
