@@ -13,7 +13,7 @@ export const readsOtherwise: readonly (readonly [name: RegExp, place: RegExp, wh
     /^\*(?:\.params)?$/,
     "a problem is written for people, whatever else it carries",
   ],
-  [/^try(?:WorkOrder|RouteOrder)$/, /^\*$/, "gives the problems back, and throws nothing"],
+  [/^try(?:WorkOrder|RouteOrder)$/, /^\*/, "gives the problems back, and throws nothing"],
   [/^geodesicArea$/, /^\*$/, "GeoJSON (RFC 7946) lets other members stand beside type and coordinates"],
   [
     /^chart(?:Amount|Conductivity)$/,
