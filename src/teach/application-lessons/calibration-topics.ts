@@ -186,7 +186,11 @@ const capacityProblem = ({ draw, us, level }: PoseInput): Posed => {
 
 const rinseProblem = ({ draw, us, level }: PoseInput): Posed => {
   const heel = us ? draw.pick([0.25, 0.5, 1, 1.5]) : draw.pick([1, 2, 3, 4, 5]);
-  const water = us ? draw.pick([3, 4, 5, 6]) : draw.pick([10, 15, 20, 25]);
+  // with one rinse a share that comes out: 1 gal and 4 gal leave 20 %
+  const water =
+    level === 1
+      ? draw.pick(us ? [1, 1.5, 2, 2.5, 3, 4, 4.5, 6, 9] : [4, 6, 8, 9, 12, 15, 16, 18, 20, 27, 36])
+      : draw.pick(us ? [3, 4, 5, 6] : [10, 15, 20, 25]);
   const rinses = level === 1 ? 1 : draw.pick([2, 3]);
   const big = us ? "gal" : "L";
   const share = heel / (heel + water);

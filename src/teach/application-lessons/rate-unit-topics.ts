@@ -63,7 +63,7 @@ const perLargeArea = ({ draw, us }: PoseInput): Posed => {
   const unit = us ? "lb/acre" : "kg/ha";
   return worked({
     text: `The park's spreader chart is made for ${amountOf(rate, us ? "lb/1000 ft2" : "kg/100 m2", "fertilizer")}. The order sheet asks for ${us ? "pounds per acre" : "kilograms per hectare"}.`,
-    ask: { question: "What is the rate there?", unit, of: "product", decimals: us ? 1 : 0 },
+    ask: { question: "What is the rate there?", unit, of: "product", decimals: us ? 2 : 0 },
     working: [convert("Rate", from, unit)],
     mistakes: (answer) => [
       slip("forgot to convert", rate),

@@ -8,6 +8,7 @@ import {
   fail,
   outOfRange,
 } from "../../quantity/index.js";
+import { withoutPlaces } from "../topics/park.js";
 import { posedProblem, shuffled } from "../topics/pose.js";
 import type { QuizProblem, Worksheet } from "../topics/quiz-problem.js";
 import type { Draw, Level, ProblemUnits, Topic } from "../topics/topic.js";
@@ -17,7 +18,7 @@ import { seededDraw } from "./seeded-draw.js";
 
 const mostProblems = 200;
 /** So many seeds are tried for a problem that the sheet does not have yet. */
-const triesForNew = 60;
+const triesForNew = 400;
 
 const wholeCount = (input: unknown): number => {
   const count = expectNumber(input, "count", { min: 1, max: mostProblems });
@@ -50,13 +51,13 @@ const newProblem = (
   for (let i = 0; i < triesForNew; i++) {
     const seed = draw.int(0, 2 ** 32 - 1);
     const found = posedProblem({ ...ask, seed, draw: seededDraw(seed) });
-    if (!told.has(found.text)) return found;
+    if (!told.has(withoutPlaces(found.text))) return found;
   }
   return undefined;
 };
 
 /**
- * Problems for one sheet, no two alike: the topics take turns, in an order that the seed gives, and every problem carries
+ * Problems for one sheet, no two alike, and none with the figures of another in another place: the topics take turns, in an order that the seed gives, and every problem carries
  * the seed that makes it again by {@link problem}.
  *
  * @param input.topics - which topics; all of {@link problemTopics} where left out
@@ -103,7 +104,7 @@ export const worksheet = (input: {
     if (found === undefined) {
       return fail("infeasible", "count", count, `fewer problems, or more topics than ${chosen.length}`);
     }
-    told.add(found.text);
+    told.add(withoutPlaces(found.text));
     problems.push(found);
   }
   return { type: "worksheet", version: 1, seed, units, problems };

@@ -1,4 +1,5 @@
 import XMLBuilder from "fast-xml-builder";
+import { described } from "../../quantity/house.js";
 import { fail } from "../../quantity/index.js";
 import type { QuizProblem, Worksheet } from "../topics/quiz-problem.js";
 import { quizAt, worksheetAt } from "../topics/read-quiz.js";
@@ -85,6 +86,7 @@ const itemOf = (problem: QuizProblem): string => {
         "@outcomeIdentifier": "FEEDBACK",
         "@identifier": each.letter,
         "@showHide": "show",
+        // a paragraph for each line of the working
         p: feedbackOf(problem, each.letter),
       })),
     },
@@ -92,8 +94,11 @@ const itemOf = (problem: QuizProblem): string => {
 };
 
 /** What a learner is told who chose a letter: the working, or what went wrong. */
-const feedbackOf = ({ choices, letter, mistakes, steps }: QuizProblem, chosen: string): string => {
-  if (chosen === letter) return ["Right.", ...steps].join(" ");
+const feedbackOf = (
+  { choices, letter, mistakes, steps }: QuizProblem,
+  chosen: string,
+): string | readonly string[] => {
+  if (chosen === letter) return ["Right.", ...steps];
   const { mistake } = choices.find((each) => each.letter === chosen) ?? {};
   return mistakes.find((each) => each.mistake === mistake)?.says ?? "Not yet.";
 };
@@ -117,7 +122,14 @@ const feedbackOf = ({ choices, letter, mistakes, steps }: QuizProblem, chosen: s
  * problemQti(asked).includes(`<value>${asked.letter}</value>`); // => true
  * ```
  */
-export const problemQti = (problem: QuizProblem): string => itemOf(quizAt(problem, "problem"));
+export const problemQti = (problem: QuizProblem): string =>
+  itemOf(withChoices(quizAt(problem, "problem"), "problem"));
+
+/** A problem to choose an answer of: a question of choices has two of them. */
+const withChoices = (problem: QuizProblem, path: string): QuizProblem =>
+  problem.choices.length > 1
+    ? problem
+    : fail("missing", `${path}.choices`, described(`${problem.choices.length}`), "two or more choices");
 
 /**
  * A worksheet as IMS QTI 2.1: an item for each problem, and a test with one section that names them in order.
@@ -140,13 +152,14 @@ export const problemQti = (problem: QuizProblem): string => itemOf(quizAt(proble
 export const worksheetQti = (sheet: Worksheet): QtiWorksheet => {
   const { problems, seed, units } = worksheetAt(sheet, "sheet");
   problems.forEach((each, i) => {
+    withChoices(each, `sheet.problems[${i}]`);
     const first = problems.findIndex((other) => identifierOf(other) === identifierOf(each));
     if (first < i)
       fail(
         "duplicate",
         `sheet.problems[${i}]`,
         identifierOf(each),
-        `a problem that is not sheet.problems[${first}]`,
+        `another topic or seed than sheet.problems[${first}] has`,
       );
   });
   const items = problems.map((each): QtiFile => ({ name: `${identifierOf(each)}.xml`, xml: itemOf(each) }));

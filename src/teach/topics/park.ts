@@ -4,6 +4,11 @@ import type { Draw } from "./topic.js";
 
 const places = ["the north practice pitch", "the south practice pitch", "the bowling lawn", "the meadow"];
 
+const anyPlace = new RegExp(places.join("|"), "gi");
+
+/** A text without the parts of the park that it names: the same figures in another place are the same problem. */
+export const withoutPlaces = (text: string): string => text.replace(anyPlace, "");
+
 /** Some part of the park: `the bowling lawn`. */
 export const place = (draw: Draw): string => draw.pick(places);
 

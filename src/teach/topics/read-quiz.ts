@@ -55,6 +55,15 @@ const topicAt = (input: unknown, path: string): string => {
     : fail("text", path, topic, "a topic of problemTopics, such as spray/speed");
 };
 
+const wholeAt = (
+  input: unknown,
+  path: string,
+  bounds: { readonly min: number; readonly max: number },
+): number => {
+  const number = expectNumber(input, path, bounds);
+  return Number.isInteger(number) ? number : outOfRange(path, input, { ...bounds, step: 1 });
+};
+
 const answerAt = (input: unknown, path: string): void => {
   const fields = expectFields(
     input,
@@ -66,7 +75,7 @@ const answerAt = (input: unknown, path: string): void => {
     value: () => expectNumber(fields.value, `${path}.value`),
     unit: () => textAt(fields.unit, `${path}.unit`),
     of: () => textAt(fields.of, `${path}.of`),
-    decimals: () => expectNumber(fields.decimals, `${path}.decimals`, { min: 0, max: 6 }),
+    decimals: () => wholeAt(fields.decimals, `${path}.decimals`, { min: 0, max: 6 }),
     tolerance: () => expectNumber(fields.tolerance, `${path}.tolerance`, { min: 0 }),
     text: () => textAt(fields.text, `${path}.text`),
     noun: () =>
@@ -113,6 +122,16 @@ const eachAt = (
   list.forEach((item, i) => void read(item, `${path}[${i}]`));
 };
 
+/** Whether the choices have a letter each, and the right letter is one of them. */
+const lettersAt = ({ choices, letter }: QuizProblem, path: string): void => {
+  const all = choices.map((each) => each.letter);
+  all.forEach((each, i) => {
+    if (all.indexOf(each) !== i) fail("duplicate", `${path}.choices[${i}].letter`, each, "each letter once");
+  });
+  if (all.length > 0 && !all.includes(letter))
+    fail("text", `${path}.letter`, letter, `the letter of a choice: ${all.join(", ")}`);
+};
+
 /** A problem that `problem` made, which may have been through JSON. */
 export const quizAt = (input: unknown, path: string): QuizProblem => readQuiz(plainCopy(input), path);
 
@@ -122,10 +141,11 @@ const readQuiz = (input: unknown, path: string): QuizProblem => {
   allOf({
     type: () =>
       fields.type === "quiz-problem" || fail("type", `${path}.type`, fields.type, 'type "quiz-problem"'),
+    version: () => fields.version === 1 || fail("type", `${path}.version`, fields.version, "1"),
     title: () => textAt(fields.title, `${path}.title`),
     text: () => textAt(fields.text, `${path}.text`),
     topic: () => topicAt(fields.topic, `${path}.topic`),
-    level: () => expectNumber(fields.level, `${path}.level`, { min: 1, max: 3 }),
+    level: () => wholeAt(fields.level, `${path}.level`, { min: 1, max: 3 }),
     seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0, max: mostSeed }),
     units: () => expectOneOf(fields.units, unitSystems, `${path}.units`),
     letter: () => expectOneOf(fields.letter, letters, `${path}.letter`),
@@ -135,7 +155,9 @@ const readQuiz = (input: unknown, path: string): QuizProblem => {
     mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, mostMistakes, mistakeAt),
   });
   // Every field was read above; what it holds is what the type says.
-  return input as QuizProblem;
+  const problem = input as QuizProblem;
+  lettersAt(problem, path);
+  return problem;
 };
 
 /** A worksheet that `worksheet` made, which may have been through JSON. */
@@ -145,6 +167,7 @@ export const worksheetAt = (given: unknown, path: string): Worksheet => {
   const fields = expectFields(input, ["type", "version", "seed", "units", "problems"], path);
   allOf({
     type: () => fields.type === "worksheet" || fail("type", `${path}.type`, fields.type, 'type "worksheet"'),
+    version: () => fields.version === 1 || fail("type", `${path}.version`, fields.version, "1"),
     seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0, max: mostSeed }),
     units: () => expectOneOf(fields.units, unitSystems, `${path}.units`),
     problems: () => eachAt(fields.problems, `${path}.problems`, mostProblems, readQuiz),

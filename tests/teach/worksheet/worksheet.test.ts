@@ -29,6 +29,23 @@ describe("a worksheet", () => {
     }
   });
 
+  it("has no problem twice with the same figures in another place", () => {
+    const placeless = (text: string) =>
+      text.replace(/the (?:north practice pitch|south practice pitch|bowling lawn|meadow)/gi, "it");
+    for (const [topics, count] of [
+      [["spray/speed"], 12],
+      [["tank/dilution"], 20],
+      [["spray/catch", "tank/coverage"], 20],
+      [["quantity/rates-per-acre", "tank/rinsing"], 16],
+      [undefined, 200],
+    ] as const)
+      for (const units of ["US", "metric"] as const)
+        for (const seed of [0, 1, 2]) {
+          const { problems } = worksheet({ ...(topics && { topics }), count, seed, units });
+          expect(new Set(problems.map(({ text }) => placeless(text))).size).toBe(count);
+        }
+  });
+
   it("keeps to the level and the topics asked for", () => {
     const one = worksheet({
       topics: ["tank/dilution", "stand/seed"],

@@ -153,7 +153,7 @@ describe("QTI", () => {
       '<match><variable identifier="RESPONSE"/><correct identifier="RESPONSE"/></match><setOutcomeValue identifier="SCORE"><baseValue baseType="float">1</baseValue></setOutcomeValue>',
       '<setOutcomeValue identifier="FEEDBACK"><variable identifier="RESPONSE"/></setOutcomeValue>',
       '<modalFeedback outcomeIdentifier="FEEDBACK" identifier="A" showHide="show"><p>You rounded down.</p></modalFeedback>',
-      '<modalFeedback outcomeIdentifier="FEEDBACK" identifier="B" showHide="show"><p>Right. Step 1. Bags n = M ÷ B, rounded up n = 2.4, rounded up to whole bags: 3</p></modalFeedback>',
+      '<modalFeedback outcomeIdentifier="FEEDBACK" identifier="B" showHide="show"><p>Right.</p><p>Step 1. Bags</p><p>n = M ÷ B, rounded up</p><p>n = 2.4, rounded up to whole bags: 3</p></modalFeedback>',
       '<modalFeedback outcomeIdentifier="FEEDBACK" identifier="D" showHide="show"><p>Not yet.</p></modalFeedback>',
     ])
       expect(item).toContain(part);
