@@ -52,6 +52,16 @@ const hosesText = (writer: Writer): string => {
     : "";
 };
 
+/** What is in the hoses where the tank is not empty at the start: what is left at the end and the fillings do not explain. */
+const hosesAtStart = (start: Measure, writer: Writer): string => {
+  const { amount, loaded, leftOver } = writer.order.loads;
+  const value = (q: Measure): number => numberIn(q, writer.unit);
+  const hoses = value(amount) + value(leftOver) - value(loaded) - value(start);
+  return hoses > 0.005
+    ? ` in the tank and ${amountText({ ...start, value: hoses, unit: writer.unit }, writer)} in the hoses`
+    : "";
+};
+
 /** The stops in their order, with the fillings where they come. */
 export const routeSection = (writer: Writer): SheetSection => {
   const { order, areaUnit } = writer;
@@ -77,7 +87,9 @@ export const routeSection = (writer: Writer): SheetSection => {
   const out = order.method === "spray" ? "spray" : "product";
   const start = order.stops[0]?.arriveWith;
   const onTop =
-    start !== undefined && start.value > 0 ? `, on top of ${amountText(start, writer)} at the start` : "";
+    start !== undefined && start.value > 0
+      ? `, on top of ${amountText(start, writer)}${hosesAtStart(start, writer)} at the start`
+      : "";
   return {
     id: "route",
     title: `ROUTE  ${counted(order.stops.length, "stop")} in this order, ${areaText(order.loads.area, areaUnit)}`,
