@@ -1,5 +1,6 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
 import { checks, expectList, expectName, fail, plainCopy } from "../../quantity/index.js";
+import { civilDateAt } from "../civil-date-at.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
 import { type History, type HistoryRow, historyOf, touches } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
@@ -62,8 +63,12 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
     date: (place) => {
       const date = dates[place];
       if (days.has(date)) return date as CivilDate;
-      if (!isCivilDate(date))
-        return fail("date", `${at(place)}.date`, date, "a calendar date written YYYY-MM-DD");
+      if (!isCivilDate(date)) {
+        const path = `${at(place)}.date`;
+        return typeof date === "string"
+          ? civilDateAt(date, path)
+          : fail("date", path, date, "a calendar date written YYYY-MM-DD");
+      }
       days.add(date);
       return date;
     },

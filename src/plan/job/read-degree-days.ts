@@ -24,7 +24,9 @@ export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => 
   const heat = expectNumber(value, `${path}.interval.value`, { above: 0 });
   return {
     model,
-    interval: degreeDayAmount({ value: heat, unit: unit as "°C d", model }),
+    interval: toldAt(`${path}.interval`, "input", () =>
+      degreeDayAmount({ value: heat, unit: unit as "°C d", model }),
+    ),
     source,
   };
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   fail,
   likeQuantity,
@@ -121,7 +122,7 @@ export const routeLoads = (input: {
   const { stops, rate, capacity, residual, plumbing, start, refill } = read;
   const needs = stops.map(({ area }) => numberIn(timesOf(rate, area), capacity.unit));
   const total = needs.reduce((sum, need) => sum + need, 0);
-  if (total / (capacity.value - residual - plumbing) > mostFills)
+  if (exceeds(total / (capacity.value - residual - plumbing), mostFills))
     tooSmall(capacity, total / mostFills + residual + plumbing);
   const canFill = stops.map((stop) => stop.canFill);
   const question = { needs, canFill, capacity: capacity.value, residual, plumbing, start, refill };

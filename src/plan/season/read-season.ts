@@ -233,16 +233,19 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
   const share = problems.run(() =>
     wholeNumber(shareWithinDays ?? 0, "shareWithinDays", { min: 0, max: 366 }, "days"),
   );
-  const known = readFacts(facts, "facts", problems);
+  const before = problems.count();
+  const read = readFacts(facts, "facts", problems);
+  // What is wrong with them is told once, and not for each treatment.
+  const known = problems.count() > before ? {} : read;
   if (plan?.turf !== undefined) readTurf(plan.turf, "turf", problems);
   const readLimit = readLimits(limits, problems);
   const list = problems.run(() => expectList(treatments, "treatments", "treatment")) ?? [];
   const around = { span, facts: known, ids: new Set<string>() };
-  const read = list.flatMap((item, i) => readTreatment(item, `treatments[${i}]`, around, problems));
+  const sound = list.flatMap((item, i) => readTreatment(item, `treatments[${i}]`, around, problems));
   problems.done();
   return {
     season: span as DateSpan,
-    treatments: read,
+    treatments: sound,
     limits: readLimit,
     facts: known,
     shareWithinDays: share as number,
