@@ -11,8 +11,12 @@ const pair =
  * `undefined` where the text is not two amounts of one dimension.
  */
 export const twoAmounts = (value: number, rest: string, wanted?: string): string | undefined => {
-  // 5' 6 has inches behind its feet
-  const found = pair.exec(/^' ?\d{1,2}(?:\.\d{1,3})?$/.test(rest) ? `${rest}"` : rest);
+  // 5' 6 has inches behind its feet; so has 3 ft 2, where a length is asked for
+  const feet =
+    wanted === "length"
+      ? /^(?:'|(?:ft|foot|feet)\.?) ?\d{1,2}(?:\.\d{1,3})?$/i
+      : /^' ?\d{1,2}(?:\.\d{1,3})?$/;
+  const found = pair.exec(feet.test(rest) ? `${rest}"` : rest);
   if (found === null) return undefined;
   const [one, digits, two, below = ""] = found.slice(1) as [string, string, string, string?];
   // "40 ft by 60 ft" are two sides, "fl oz per 100 gal" is a rate

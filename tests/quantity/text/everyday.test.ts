@@ -63,10 +63,14 @@ describe("two sides in the field of an area", () => {
 });
 
 test("feet and minutes share their sign: what is suggested is of the field", () => {
-  const of = (text: string, dimension: "time" | "length") =>
+  const of = (text: string, dimension: "time" | "length" | "area") =>
     readQuantity(text, { dimension }).problems.map(({ suggestion }) => suggestion);
   expect(of("1'30\"", "time")).toEqual([undefined]);
   expect(of("5' 6", "length")).toEqual(["5.5 ft"]);
+  expect(of("3 ft 6", "length")).toEqual(["3.5 ft"]);
+  expect(of("4 feet 3", "length")).toEqual(["4.25 ft"]);
+  // in the field of an area it is one
+  expect(of("3 ft 2", "area")).toEqual([]);
   expect(of("40 lbs", "length")).toEqual([undefined]);
   expect(readQuantity("40 lbs", { dimension: "pressure" }).problems[0]?.suggestion).toBe("psi");
 });
