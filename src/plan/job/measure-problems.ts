@@ -1,5 +1,12 @@
 import { amountInWords, dimensionNoun, hasOwn } from "../../quantity/house.js";
-import { isUnit, type Problem, shown, suggestUnit } from "../../quantity/index.js";
+import {
+  isUnit,
+  type Problem,
+  parseQuantity,
+  RatewrightError,
+  shown,
+  suggestUnit,
+} from "../../quantity/index.js";
 
 /** What a job asks for in words of its own: labels print these two as percents of the product. */
 const labelWords = (expected: string): string =>
@@ -9,7 +16,8 @@ const labelWords = (expected: string): string =>
       ? "percent of the PRODUCT that is slow nitrogen, of N:slow/product"
       : expected;
 
-const record = (value: number, unit: string): string => `{ "value": ${value}, "unit": "${unit}" }`;
+const record = (value: number, unit: string, of = "none"): string =>
+  `{ "value": ${value}, "unit": "${unit}"${of === "none" ? "" : `, "of": "${of}"`} }`;
 
 /** A number that somebody wrote with commas between the thousands, or between quotes. */
 const numberIn = (text: string): number | undefined => {
@@ -18,8 +26,21 @@ const numberIn = (text: string): number | undefined => {
   return plain.trim() === "" || !Number.isFinite(value) ? undefined : value;
 };
 
-/** `10 gal` as the record that a job asks for. */
+/** `2 pt/100 gal` and `0.9 lb N/1000 ft2` as the record that a job asks for; nothing where the text is not plain. */
+export const recordRead = (text: string, stated?: unknown): string | undefined => {
+  try {
+    const { value, unit, of } = parseQuantity(text);
+    return record(Number(value.toPrecision(12)), unit, typeof stated === "string" ? stated : of);
+  } catch (error) {
+    if (error instanceof RatewrightError) return undefined;
+    throw error;
+  }
+};
+
+/** The same of what only the job's own words tell: `10 gals`. */
 const recordIn = (text: string): string | undefined => {
+  const read = recordRead(text);
+  if (read !== undefined) return read;
   const [, figure = "", name = ""] = /^\s*([\d.,]+)\s*(\D.*?)\s*$/.exec(text) ?? [];
   const value = numberIn(figure);
   const unit = isUnit(name) ? name : suggestUnit(name);
@@ -38,7 +59,7 @@ const withRecords = (expected: string): string =>
   );
 
 /** What stands at a path of a job. */
-const valueAt = (input: unknown, path: string): unknown => {
+export const valueAt = (input: unknown, path: string): unknown => {
   let value = input;
   for (const [, name = ""] of path.matchAll(/([^.[\]]+)/g)) {
     if (typeof value !== "object" || value === null || !hasOwn(value, name)) return undefined;

@@ -31,7 +31,10 @@ const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadS
       rate: expectQuantity(tagged, { dimension: "mass/area", of, bound: "positive" }, `${path}.rate`),
     };
   }
-  if (target?.of === undefined) fail("missing", `${path}.target.of`, undefined, "the nutrient, such as N");
+  // a text or a number is told as what it is, not as a record without its nutrient
+  const written: unknown = target;
+  if (typeof written === "object" && target?.of === undefined)
+    fail("missing", `${path}.target.of`, undefined, "the nutrient, such as N");
   const wanted = expectQuantity(target, { dimension: "mass/area", bound: "positive" }, `${path}.target`);
   if (wanted.of.startsWith("product")) {
     fail("substance/mismatch", `${path}.target.of`, wanted.of, "a nutrient, such as N or P2O5", {

@@ -1,10 +1,18 @@
 import { formsOf } from "../../quantity/house.js";
 import { type Problem, suggestSubstance, suggestUnit } from "../../quantity/index.js";
-import { plainProblem } from "./measure-problems.js";
+import { plainProblem, recordRead, valueAt } from "./measure-problems.js";
 
 const nearest: Readonly<Partial<Record<Problem["code"], (text: string) => string | undefined>>> = {
   "unit/unknown": (text) => suggestUnit(text),
   "substance/unknown": suggestSubstance,
+};
+
+/** A record whose unit has a number in it, `2` of `pt/100 gal`, with the number worked in. */
+const wholeAt = (input: unknown, path: string): string | undefined => {
+  const { value, unit, of } = Object(valueAt(input, path)) as Readonly<Record<string, unknown>>;
+  return typeof value === "number" && typeof unit === "string"
+    ? recordRead(`${value} ${unit}`, of)
+    : undefined;
 };
 
 /**
@@ -19,7 +27,8 @@ export const withSuggestions = (problems: readonly Problem[], input: unknown): r
     const word: string = JSON.parse(got);
     const several = code === "substance/unknown" ? formsOf(word) : undefined;
     if (several !== undefined) return { ...problem, code: "substance/ambiguous", choices: several };
-    const near = nearest[code]?.(word);
+    const near =
+      nearest[code]?.(word) ?? (code === "unit/unknown" ? wholeAt(input, problem.path) : undefined);
     // A unit that is known, but not here, is its own nearest.
     return near === undefined || got === JSON.stringify(near) ? problem : { ...problem, suggestion: near };
   });

@@ -1,4 +1,5 @@
 import { fail } from "./errors.js";
+import { hasOwn } from "./has-own.js";
 
 /**
  * The known name that a misspelt one most likely means: its letters but for one, in whatever order, with the same
@@ -58,6 +59,20 @@ const otherNames: Readonly<Record<string, string>> = {
   aim: "margin markup",
   perVolume: "nutrients",
   acidity: "bufferph",
+  minimumDays: "days mindays",
+  toWater: "water distancetowater",
+  weather: "wind humidity sky",
+  reEntryHours: "rei reentry reentryinterval",
+  registrationNumber: "epa epanumber",
+  tare: "empty",
+};
+
+/** What people say for a word of a list. */
+const otherWords: Readonly<Record<string, string>> = {
+  dry: "granular granule granules powder solid",
+  liquid: "fluid",
+  spread: "broadcast granular",
+  "growth regulator": "pgr",
 };
 
 /** Shorter words are near to too many others. */
@@ -75,7 +90,9 @@ export const nearWord = (written: string, known: readonly string[]): string | un
     return (
       plain === text ||
       (plain.length >= long && text.startsWith(plain)) ||
-      (text.length >= long && plain.startsWith(text))
+      (text.length >= long && plain.startsWith(text)) ||
+      plain.split(/[ -]/).includes(text) ||
+      (hasOwn(otherWords, plain) && otherWords[plain]?.split(" ").includes(text))
     );
   });
   if (forms.length > 0) return forms.length === 1 ? forms[0] : undefined;

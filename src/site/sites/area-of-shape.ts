@@ -117,7 +117,7 @@ export const areaOfShape = (shape: SiteShape): Area => readShape(shape).area;
 /** Reads a shape of a site: its name, its area along the ground, and its plan area where a slope is given. */
 export const readShape = (input: unknown): ReadShape => {
   const record = expectRecord(input, "shape", "a record that names its shape");
-  const kind = shapeOf(record.shape);
+  const kind = shapeOf(record);
   if (kind === "triangle" && ["a", "b", "c", "sides"].some((side) => record[side] !== undefined))
     return fail(
       "type",
@@ -140,11 +140,12 @@ export const readShape = (input: unknown): ReadShape => {
   return { ...name, ...broughtDown(area as Area, slope) };
 };
 
-const shapeOf = (kind: unknown): SiteShape["shape"] => {
+const shapeOf = ({ shape: kind, area }: Fields): SiteShape["shape"] => {
   const known = names.find((name) => name === kind);
   if (known !== undefined) return known;
   const expected = `one of ${names.join(", ")}`;
-  if (kind === undefined) return fail("missing", "shape", kind, expected);
+  if (kind === undefined)
+    return fail("missing", "shape", kind, expected, area === undefined ? {} : { suggestion: "measured" });
   const near = typeof kind === "string" ? nearName(kind, names) : undefined;
   return fail("type", "shape", kind, expected, near === undefined ? {} : { suggestion: near });
 };

@@ -35,3 +35,47 @@ test("a catch of product against a target of a named product: both ways on", () 
     'substance/mismatch target: a target of product, as measured; or the catch stated as "product:feed-a"',
   ]);
 });
+
+test.each([
+  ["2026-06-08T07:30-05:00", "07:30-05:00"],
+  ["2026-06-08T07:30:15Z", "07:30Z"],
+  ["7:30", "07:30"],
+  ["7.30", "07:30"],
+  ["7:30 am", "07:30"],
+  ["7:30PM", "19:30"],
+  ["12:15 a.m.", "00:15"],
+  ["12:15 pm", "12:15"],
+  ["13:15 pm", undefined],
+  ["0:15 am", undefined],
+  ["24:00", undefined],
+  ["07:60", undefined],
+  ["half past seven", undefined],
+])("the time of day in %s is %s", (start, time) => {
+  const work = () => ledger([{ id: "a", date: "2026-06-08", start } as never]);
+  try {
+    work();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    expect(error.problems.map(({ code, path, suggestion }) => [code, path, suggestion])).toEqual([
+      ["date", "entries[0].start", time],
+    ]);
+    // what is suggested can be written
+    if (time !== undefined)
+      expect(ledger([{ id: "a", date: "2026-06-08", start: time }]).entries.length).toBe(1);
+    return;
+  }
+  expect.unreachable();
+});
+
+test("what a record calls the weather or the hours leads to the field", () => {
+  const near = (more: object): readonly unknown[] => {
+    try {
+      ledger([{ id: "a", date: "2026-06-08", ...more } as never]);
+    } catch (error) {
+      if (error instanceof RatewrightError) return error.problems.map(({ suggestion }) => suggestion);
+    }
+    return [];
+  };
+  expect(near({ wind: { value: 5, unit: "mi/h" } })).toEqual(["weather"]);
+  expect(near({ rei: 12 })).toEqual(["reEntryHours"]);
+});

@@ -15,7 +15,9 @@ test.each([
   [{ value: 0.8, unit: "lb/M", of: "N" }, "lb/1000 ft2"],
   [{ value: 0.8, unit: "lb/acre", of: "nitrogen" }, "N"],
   [{ value: 0.8, unit: "lb/acre", of: "phosphate" }, "P2O5"],
-  [{ value: 0.8, unit: "stone/acre", of: "N" }, undefined],
+  // 0.8 stone of 14 lb
+  [{ value: 0.8, unit: "stone/acre", of: "N" }, '{ "value": 11.2, "unit": "lb/acre", "of": "N" }'],
+  [{ value: 0.8, unit: "barrow/acre", of: "N" }, undefined],
 ])("a job with %o is told what was likely meant: %s", (target, expected) => {
   const told = suggestions(target);
   expect(Object.keys(told).length).toBe(1);
@@ -105,4 +107,41 @@ test("every part that the site does not have is told, and both ends of a part of
     "limits[0].blackout.from",
     "limits[0].blackout.to",
   ]);
+});
+
+test("an amount in words, or for a hundred gallons, is told as the record that the file takes", () => {
+  const feed = (target: unknown) =>
+    told({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target }] });
+  expect(feed("0.9 lb N/1000 sq ft")).toEqual([
+    ["treatments[0].target", '"0.9 lb N/1000 sq ft"', '{ "value": 0.9, "unit": "lb/1000 ft2", "of": "N" }'],
+  ]);
+  expect(feed(0.9).map((one) => (one as readonly unknown[])[0])).toEqual(["treatments[0].target"]);
+  // 2 pt in 100 gal are 0.02 pt/gal, 250 g in 100 L 2.5 g/L
+  const mixed = (value: number, unit: string) =>
+    tryWorkOrder({
+      ...smallJob(sprayer({ value: 50, unit: "gal" }) as never),
+      products: [{ id: "wetter", form: "liquid", formulation: "surfactant" }],
+      treatments: [
+        {
+          id: "wet",
+          method: "spray",
+          mix: [{ product: "wetter", rate: { value, unit, of: "product/spray" } }],
+        },
+      ],
+    }).problems.map(({ path, suggestion }) => [path, suggestion]);
+  expect(mixed(2, "pt/100 gal")).toEqual([
+    ["treatments[0].mix[0].rate", '{ "value": 0.02, "unit": "pt/gal", "of": "product/spray" }'],
+  ]);
+  expect(mixed(250, "g/100 L")).toEqual([
+    ["treatments[0].mix[0].rate", '{ "value": 2.5, "unit": "g/L", "of": "product/spray" }'],
+  ]);
+  expect(mixed(2, "jug/tank")).toEqual([["treatments[0].mix[0].rate", undefined]]);
+});
+
+test("what people call a field or a choice leads to its name", () => {
+  expect(told({ facts: { water: "pond" } })).toEqual([["facts.water", 'a field "water"', "toWater"]]);
+  expect(told({ units: "us" })).toEqual([["units", '"us"', "US customary"]]);
+  const part = { name: "lawn", area: { value: 5000, unit: "ft2" } };
+  const [first] = told({ site: { name: "Park", parts: [part] } });
+  expect(first).toEqual(["site.parts[0].shape", "nothing", "measured"]);
 });

@@ -14,6 +14,13 @@ describe("the word that another most likely means", () => {
     ["gran", ["granular", "liquid"], "granular"],
     ["gra", ["granular", "liquid"], undefined],
     ["cast", ["broadcast", "band"], undefined],
+    // a whole word of it, however short, and what people say for it
+    ["us", ["US customary", "metric"], "US customary"],
+    ["herbicide", ["pre-emergent herbicide", "post-emergent herbicide"], undefined],
+    ["regulator", ["growth regulator", "other"], "growth regulator"],
+    ["PGR", ["growth regulator", "other"], "growth regulator"],
+    ["granular", ["dry", "liquid"], "dry"],
+    ["broadcast", ["spread", "spray"], "spread"],
     // two that would do are neither
     ["spre", ["spread", "spreader"], undefined],
     // a slip of the pen; the nearer of two
