@@ -101,7 +101,7 @@ export const nutrientCostFormula: FormulaSpec = formula({
 export const costPerAreaFormula: FormulaSpec = formula({
   id: "cost-per-area",
   name: "costPerArea",
-  title: "What a rate of product costs for each area",
+  title: "What a rate of product costs per area",
   inputs: [
     ["rate", "R", "product rate", "product", ["lb/1000 ft2", "kg/ha"], [1, 10]],
     ["price", "p", "price of the product", "none", ["money:USD/lb", "money:USD/kg"], [0.2, 2]],
@@ -160,7 +160,7 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
   formula({
     id: "acidity-per-nitrogen",
     name: "acidityPerNitrogen",
-    title: "Potential acidity for each weight of nitrogen",
+    title: "Potential acidity per weight of nitrogen",
     inputs: [
       ["acidity", "A", "lime to offset the product", "CaCO3 equivalent/product", percent, [20, 150]],
       ["percent", "n", "nitrogen in the product", "N/product", percent, [5, 46]],

@@ -22,7 +22,7 @@ export const saltAndLiquids: readonly FormulaSpec[] = [
   formula({
     id: "partial-salt-index",
     name: "partialSaltIndex",
-    title: "Partial salt index, for each unit of nutrient",
+    title: "Partial salt index, per unit of nutrient",
     inputs: [
       ["byWeight", "s", "salt index by weight", "none", pure, [20, 130]],
       ["percent", "u", "percent of nutrient", "none", pure, [10, 60]],

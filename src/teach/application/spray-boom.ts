@@ -48,7 +48,7 @@ export const bandFieldRateFormula: FormulaSpec = formula({
 export const waterEquivalentFormula: FormulaSpec = formula({
   id: "water-equivalent",
   name: "waterEquivalent",
-  title: "What a tip has to put out of water for a heavier solution",
+  title: "Water that a tip has to put out for a heavier solution",
   inputs: [
     ["wanted", "V", "what is wanted of the solution", "spray", perArea, [10, 60]],
     ["density", "rho", "density of the solution", "none", ["lb/gal", "kg/L"], [8.4, 12]],

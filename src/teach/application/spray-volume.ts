@@ -117,7 +117,7 @@ export const courseTimeFormula: FormulaSpec = formula({
 export const travelSpeedFormula: FormulaSpec = formula({
   id: "travel-speed",
   name: "travelSpeed",
-  title: "Ground speed at which a flow puts on a volume",
+  title: "Ground speed for a flow and an application volume",
   inputs: [
     ["flow", "q", "flow", "spray", flow, [0.1, 1]],
     ["applicationVolume", "V", "application volume", "spray", perArea, [10, 100], perGround],

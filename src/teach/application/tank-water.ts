@@ -79,7 +79,7 @@ export const tankWater: readonly FormulaSpec[] = [
   formula({
     id: "relative-acidity",
     name: "relativeAcidity",
-    title: "How many times as acid one water is as another",
+    title: "How many times as acidic one water is as another",
     inputs: [
       ["pH", "p", "pH", "none", ["1", "1"], [4, 9]],
       ["reference", "q", "pH of the other water", "none", ["1", "1"], [5, 9]],

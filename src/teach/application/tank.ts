@@ -143,7 +143,7 @@ export const rinseResidueFormula: FormulaSpec = formula({
 export const concentrateForStrengthFormula: FormulaSpec = formula({
   id: "concentrate-for-strength",
   name: "concentrateFor",
-  title: "Concentrate for a spray of a strength",
+  title: "Concentrate for a spray of a given strength",
   inputs: [
     ["strength", "C_2", "strength of the spray", "ai/spray", ["% v/v", "% v/v"], [0.5, 5]],
     ["concentration", "C_1", "strength of the concentrate", "ai/product", ["% v/v", "% v/v"], [20, 60]],
@@ -228,7 +228,7 @@ export const tankMixes: readonly FormulaSpec[] = [
   formula({
     id: "rate-per-volume",
     name: "perVolume",
-    title: "Rate for each volume of spray from a recipe",
+    title: "Rate per volume of spray from a recipe",
     inputs: [
       ["amount", "m", "product", "product", small, [8, 64]],
       ["volume", "V", "spray that it is printed for", "spray", volume, [25, 100]],

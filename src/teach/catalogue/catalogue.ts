@@ -56,7 +56,7 @@ export const catalogue = (): readonly CatalogueEntry[] => [...entries().values()
  * @example
  * ```ts
  * import { catalogueEntry } from "ratewright/teach";
- * catalogueEntry("travel-speed").title; // => "Ground speed at which a flow puts on a volume"
+ * catalogueEntry("travel-speed").title; // => "Ground speed for a flow and an application volume"
  * catalogueEntry("travelSpeed"); // => throws type
  * ```
  */

@@ -16,10 +16,21 @@ export const numberText = (value: number, digits: number = workingDigits): strin
 /** An amount of money with both digits of its cents: `$75.60`. */
 const inCents = (text: string): string => text.replace(/\.\d(?!\d)/, (tenths) => `${tenths}0`);
 
+/** What an amount is of, as a reader says it: `quick N` for `N:quick`, `ENM` for `other:ENM`. */
+const spoken = (of: string): string => of.replace(/^other:/, "").replace(/^(\w+):(\w+)$/, "$2 $1");
+
+/** A substance with a colon in its name, before what the amount is per: `0.26 lb quick N/1,000 ft²`. */
+const inPlace = (text: string): string => {
+  const [, top, below, of = ""] = /^([^/]+)\/(.+) of (\S+:\S+)$/.exec(text) ?? [];
+  if (top === undefined) return text;
+  const [first = "", second] = of.split("/");
+  return `${top} ${spoken(first)}/${below}${second === undefined ? "" : ` ${spoken(second)}`}`;
+};
+
 /** An amount as a line of the working has it: `0.9 lb N/1,000 ft²`; a count is its number alone. */
 export const amountText = (q: Quantity<string, string>, digits: number = workingDigits): string => {
   if (q.unit === "count" || (q.unit === "1" && q.of === "none")) return numberText(q.value, digits);
   if (blocks.test(q.unit)) return `${numberText(q.value, digits)} blocks of ${unitSymbol(q.unit)}`;
   const text = format(q, { significantDigits: digits, substance: !isShare(q.unit) });
-  return q.unit.startsWith("money:") ? inCents(text) : text;
+  return q.unit.startsWith("money:") ? inCents(text) : inPlace(text);
 };

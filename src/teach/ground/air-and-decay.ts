@@ -107,7 +107,7 @@ export const moistAir: readonly FormulaSpec[] = [
   formula({
     id: "atmospheric-pressure",
     name: "atmosphericPressure",
-    title: "Pressure of the air by elevation",
+    title: "Air pressure by elevation",
     inputs: [["elevation", "z", "elevation", "none", ["ft", "m"], [0, 9000], ["m", "m"]]],
     output: ["P", "pressure", "none", kilopascals],
     equation: "P = 101.3 * ((293 - 0.0065 * z) / 293) ^ 5.26",

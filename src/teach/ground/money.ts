@@ -105,7 +105,7 @@ export const money: readonly FormulaSpec[] = [
   formula({
     id: "loaded-wage",
     name: "loadedWage",
-    title: "What a man-hour costs",
+    title: "What an hour of labor costs",
     inputs: [
       ["wage", "w", "wage", "none", perHour, [12, 40]],
       ["overtime", "o", "overtime", "none", share, [0.5, 12], pure],

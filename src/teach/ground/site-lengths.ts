@@ -36,7 +36,7 @@ export const siteLengths: readonly FormulaSpec[] = [
   formula({
     id: "rectangle-perimeter",
     name: "perimeter",
-    title: "Way around a rectangle",
+    title: "Perimeter of a rectangle",
     inputs: [side("length", "a", "length"), side("width", "b", "width")],
     output: ["U", "way around", "none", length],
     equation: "U = 2 * (a + b)",

@@ -143,7 +143,7 @@ export const planting: readonly FormulaSpec[] = [
   formula({
     id: "seeds-per-area",
     name: "seedsPerArea",
-    title: "Seeds for each area at a rate",
+    title: "Seeds per area at a rate",
     inputs: [
       ["rate", "R", "seeding rate", "seed", rate, [1, 10], ["lb/ft2", "kg/m2"]],
       ["seedsPerMass", "c", "seeds in each weight", "none", ["count/lb", "count/kg"], [200000, 2000000]],
@@ -173,7 +173,7 @@ export const planting: readonly FormulaSpec[] = [
   formula({
     id: "plants-per-area-square",
     name: "plantsPerArea",
-    title: "Plugs for each area in a square pattern",
+    title: "Plugs per area in a square pattern",
     inputs: [s],
     output: ["n", "plugs", "none", perArea],
     equation: "n = 1 / s ^ 2",
@@ -185,7 +185,7 @@ export const planting: readonly FormulaSpec[] = [
   formula({
     id: "plants-per-area-triangular",
     name: "plantsPerArea",
-    title: "Plugs for each area in a triangular pattern",
+    title: "Plugs per area in a triangular pattern",
     inputs: [s],
     output: ["n", "plugs", "none", perArea],
     equation: "n = 2 / (sqrt(3) * s ^ 2)",
@@ -197,7 +197,7 @@ export const planting: readonly FormulaSpec[] = [
   formula({
     id: "plug-spacing",
     name: "spacingFor",
-    title: "Spacing of plugs for a number for each area",
+    title: "Spacing of plugs for a number per area",
     inputs: [["plantsPerArea", "n", "plugs", "none", perArea, [0.5, 9]]],
     output: ["s", "spacing", "none", ["in", "cm"], ["ft", "m"]],
     equation: "s = 1 / sqrt(n)",

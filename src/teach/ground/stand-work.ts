@@ -87,7 +87,7 @@ export const clippings: readonly FormulaSpec[] = [
   formula({
     id: "growth-ratio",
     name: "growthRatio",
-    title: "Growth ratio: clippings mown by clippings wanted",
+    title: "Growth ratio: clippings mown over clippings wanted",
     inputs: [
       ["mown", "V_1", "clippings that were mown", "none", volume, [2, 60]],
       ["mownIn", "t_1", "over so much time", "none", ["d", "d"], [1, 10]],

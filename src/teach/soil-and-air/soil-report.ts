@@ -150,7 +150,7 @@ export const nutrientInLeaf: readonly FormulaSpec[] = [
 export const limeForEquivalentFormula: FormulaSpec = formula({
   id: "lime-for-equivalent",
   name: "limeProductRate",
-  title: "Rate of a lime with so much calcium carbonate equivalent",
+  title: "Rate of a lime by its calcium carbonate equivalent",
   inputs: [
     [
       "rate",
@@ -219,7 +219,7 @@ export const limeAndSulfur: readonly FormulaSpec[] = [
   formula({
     id: "lime-for-rating",
     name: "limeForRating",
-    title: "Rate of a lime whose label states a rating for each ton",
+    title: "Rate of a lime whose label states a rating per ton",
     inputs: [
       [
         "recommended",

@@ -50,7 +50,7 @@ export const sunByDate: readonly FormulaSpec[] = [
   formula({
     id: "inverse-sun-distance",
     name: "inverseSunDistance",
-    title: "Inverse of the distance to the sun, by its mean",
+    title: "Inverse relative distance to the sun",
     inputs: [day],
     output: ["d", "inverse relative distance", "none", pure],
     equation: "d = 1 + 0.033 * cos(2 * pi * J / 365)",
@@ -87,7 +87,7 @@ export const sunByDate: readonly FormulaSpec[] = [
   formula({
     id: "extraterrestrial-radiation",
     name: "extraterrestrialRadiation",
-    title: "Radiation at the top of the air",
+    title: "Radiation at the top of the atmosphere",
     inputs: [latitude, day],
     output: ["R_a", "radiation at the top of the air", "none", radiation],
     equation: `R_a = 24 * 60 / pi * 0.0820 * (1 + 0.033 * cos(2 * pi * J / 365)) * (${hourAngle} * sin(phi) * sin(${declination}) + cos(phi) * cos(${declination}) * sin(${hourAngle}))`,
@@ -192,7 +192,7 @@ export const radiationOfDay: readonly FormulaSpec[] = [
   formula({
     id: "psychrometric-constant",
     name: "psychrometricConstantKPaPerC",
-    title: "Psychrometric constant, in kPa for a degree Celsius",
+    title: "Psychrometric constant, in kPa per degree Celsius",
     inputs: [["pressure", "P", "pressure of the air", "none", ["kPa", "kPa"], [80, 103]]],
     output: ["gamma", "psychrometric constant", "none", pure],
     equation: "gamma = 0.000665 * P",
@@ -204,7 +204,7 @@ export const radiationOfDay: readonly FormulaSpec[] = [
   formula({
     id: "vapor-pressure-slope",
     name: "vaporPressureSlopeKPaPerC",
-    title: "Slope of the curve of saturation vapor pressure, in kPa for a degree Celsius",
+    title: "Slope of the curve of saturation vapor pressure, in kPa per degree Celsius",
     inputs: [["temperature", "T", "air temperature", "none", air, [40, 100], celsius]],
     output: ["Delta", "slope", "none", pure],
     equation: "Delta = 4098 * 0.6108 * exp(17.27 * T / (T + 237.3)) / (T + 237.3) ^ 2",

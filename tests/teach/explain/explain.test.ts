@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
+import { quantity, quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
 import {
   catalogue,
   type Derivation,
@@ -143,5 +143,24 @@ describe("a derivation", () => {
       "type options.unti",
     ]);
     expect(problems(() => derivationText({} as never))).toEqual(["missing derivation.type"]);
+  });
+
+  it("says what an amount is of as a crew says it, without the colons of a name in a store", () => {
+    const told = explain("slow-share-needed", {
+      total: quantity(1, "lb/1000 ft2", "N"),
+      quickCap: quantity(0.5, "lb/1000 ft2", "N:quick"),
+    }).steps.map(({ text }) => text);
+    expect(told.join(" ")).toContain("0.5 lb quick N/1,000 ft²");
+    for (const { id, inputs } of catalogue()) {
+      const given = Object.fromEntries(
+        inputs.map(({ name, sensible: { min, unit }, of }) => [
+          name,
+          quantity(min, unit as "lb", of as "none"),
+        ]),
+      );
+      for (const units of ["US", "metric"] as const)
+        for (const { text } of explain(id, given, { units }).steps)
+          expect(text).not.toMatch(/[a-z]:[A-Za-z]/i);
+    }
   });
 });
