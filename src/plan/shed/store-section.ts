@@ -74,8 +74,11 @@ const scaleOf = ({ name, unit }: Tool): number =>
 /** So many packages: `1 x 10 lb`, `8 x 50 lb = 400.0 lb`, and what they hold in the unit that is measured out. */
 const packagesText = (count: number, size: Measure, held: number, tool: Tool, first: FirstUnits): string => {
   const one = `${count} x ${measureText(size, first)}`.replace(" by weight", " wt");
-  const printed = unitFor(size, first);
-  return count === 1 && (printed === tool.unit || (tool.unit === "oz" && printed === "lb"))
+  const unit = unitFor(size, first);
+  const figures = Number(figure(numberIn(size, unit)).replace(/,/g, ""));
+  // 1 kg reads 2.2 lb, and with that what is used and what goes back would not add up.
+  const exact = stepsOf({ value: figures, unit, of: "none", dimension: "" }, tool) === held;
+  return count === 1 && exact && (unit === tool.unit || (tool.unit === "oz" && unit === "lb"))
     ? one
     : `${one} = ${stepsText(held, tool)}`;
 };

@@ -48,3 +48,23 @@ test("a bag of 5 lb on a metric sheet is told in the ounces of the scale too", (
     "4 lb 6.0 oz",
   ]);
 });
+
+test("a bag of 1 kg on a US sheet is told in the ounces that what is used and what goes back add up to", () => {
+  const job = sprayJob(
+    20_000,
+    [{ id: "grains", form: "dry", formulation: "WDG", package: { value: 1, unit: "kg" } }],
+    [product(0.5, "oz/1000 ft2")],
+    { increments: { dry: { unit: "oz", step: 0.1 } } },
+  );
+  const store = workOrderSheet(workOrder({ ...job, units: "US customary" })).front.find(
+    ({ id }) => id === "store",
+  );
+  const [table] = store?.blocks ?? [];
+  // 1000 g / 28.349523125 g = 35.274 oz = 2 lb 3.3 oz; less 10 oz 25.3 oz = 1 lb 9.3 oz.
+  expect(table?.kind === "table" && table.rows[0]?.cells.slice(0, 4)).toEqual([
+    "grains",
+    "1 x 2.2 lb = 2 lb 3.3 oz",
+    "10.0 oz wt",
+    "1 lb 9.3 oz",
+  ]);
+});
