@@ -63,5 +63,9 @@ export const it: unknown = Object.assign((...given: Parameters<typeof add>) => a
 });
 /** As in the test runner. */
 export const describe: unknown = Object.assign(group, { each: each(group) });
+/** What is set before the tests of a room, such as how much of an error is written down, holds for all of them. */
+export const beforeAll = (body: () => void): void => body();
+/** Here tests run again and again, and nothing comes after all of them. */
+export const afterAll = (_: () => void): void => {};
 /** The matrix of spoilt calls asks for a second copy of the package elsewhere; here there is one. */
 export const vi = { resetModules: (): void => {} } as const;
