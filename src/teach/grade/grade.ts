@@ -127,8 +127,8 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
     ...numberFound(inUnit(value), read, problem),
   }));
   // Of two readings, thousands and decimals, the second counts where it is right; that of a comma only where the question
-  // asks for so many decimals, in its own unit: 12,000 minutes are not 12, and 3,700 L are not the 3,700 mL asked for.
-  const bothCount = number.commaMayBeDecimal !== true || (answer.decimals > 2 && read.unit !== "another");
+  // asks for so many decimals. Only in its own unit: 3,700 L are not the 3,700 mL asked for, nor 3.825 g the 3,825 g of 3.825 kg.
+  const bothCount = read.unit !== "another" && (number.commaMayBeDecimal !== true || answer.decimals > 2);
   const tried = bothCount ? all : all.slice(0, 1);
   const best = tried.find(({ verdict }) => verdict === "right") ?? (all[0] as (typeof all)[number]);
   const unit = {

@@ -23,6 +23,14 @@ const grubs = asked({ value: 37.2, unit: "count/ft2", text: "37.2" });
 const phosphate = asked({ value: 15.4, unit: "lb", of: "P2O5", text: "15.4 lb" });
 const potassium = asked({ value: 2.18, unit: "lb", of: "K", ...cents, text: "2.18 lb" });
 const perSquare = asked({ value: 3.15, unit: "money:USD/1000 ft2", text: "$3.15 per 1,000 sq ft", ...cents });
+const kilograms = asked(
+  { value: 3.825, unit: "kg", of: "product", decimals: 3, tolerance: 0.0005, text: "3.825 kg" },
+  { units: "metric" },
+);
+const hectares = asked(
+  { value: 1250, unit: "kg/ha", of: "product", decimals: 0, tolerance: 0.5, text: "1,250 kg per ha" },
+  { units: "metric" },
+);
 const bags = asked({
   value: 7,
   unit: "count",
@@ -55,6 +63,10 @@ const rows: readonly Row[] = [
   [phosphate, "right", ["15.4 lb of phosphate (P2O5)", "15.4 lb phosphate", "15.4 lb P2O5 (phosphate)"]],
   [potassium, "right", ["2.18 lb of potassium (K)", "2.18 lb K"]],
   [potassium, "wrong", ["2.18 lb of potash (K2O)"]],
+  // grams where it is kilograms: a point is between thousands in the unit of the question alone
+  [kilograms, "wrong", ["3.825 g", "3.825 mg"]],
+  [kilograms, "right", ["3.825 kg", "3,825 kg", "3825 g", "3,825 g", "3 825 g"]],
+  [hectares, "right", ["1.250 kg/ha", "1,250 kg/ha"]],
   [price, "right", ["975 €", "€975 total", "€ 975,-"]],
   [price, "wrong", ["£975", "975 pounds", "975 GBP", "975 yen", "975 kg", "975 %"]],
   [speed, "right", ["3 m.p.h.", "3 MPH."]],
