@@ -414,6 +414,23 @@ export const standConstants: readonly ConstantCheck[] = [
       room,
       reached: "read",
       source:
+        "Grass Seeds Per Pound, a page for homeowners: tall fescue 225,000, fine-leaf fescue 400,000 - 550,000 seeds in a pound",
+    },
+    (
+      [
+        ["tall fescue", 225_000, 225_000],
+        ["fine fescue", 400_000, 550_000],
+      ] as const
+    ).flatMap(([species, low, high]): Cell[] => [
+      [`${species}: low`, low, () => seedCountsOf(species)[0]?.low.in("count/lb") ?? nan],
+      [`${species}: high`, high, () => seedCountsOf(species)[0]?.high.in("count/lb") ?? nan],
+    ]),
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
         "Converting clipping volume to dry weight, Asian Turfgrass Center: a liter of bentgrass or bermudagrass clippings dries to about 60 g, one of manilagrass to about 110 g",
     },
     (

@@ -48,6 +48,10 @@ const readOne = (input: unknown, path: string, problems: Checks): ReadLimit | un
   return problems.count() > before ? undefined : limit;
 };
 
+/** Whether a whole set stands where its limits are wanted. */
+const isSet = (input: unknown): boolean =>
+  (Object(input) as { readonly type?: unknown }).type === "limit-set";
+
 /** The most limits that one application is put to. */
 const mostLimits = 10_000;
 
@@ -55,16 +59,22 @@ const mostLimits = 10_000;
 export const readLimits = (input: unknown, problems: Checks, path = "limits"): readonly ReadLimit[] => {
   if (input === undefined) return [];
   if (!Array.isArray(input)) {
-    problems.add({ code: "type", path, got: shown(input), expected: "a list of limits" });
+    const expected = isSet(input)
+      ? "a list of limits: those of the set, its field limits"
+      : "a list of limits";
+    problems.add({ code: "type", path, got: shown(input), expected });
     return [];
   }
   if (input.length > mostLimits) {
     problems.add(rangeProblem(path, shown(input), { max: mostLimits, count: "limits" }));
     return [];
   }
-  return Array.from(input as readonly unknown[]).flatMap(
-    (item, i) => readOne(item, `${path}[${i}]`, problems) ?? [],
-  );
+  return Array.from(input as readonly unknown[]).flatMap((item, i) => {
+    if (!isSet(item)) return readOne(item, `${path}[${i}]`, problems) ?? [];
+    const expected = "a limit: of a whole set, each of its field limits";
+    problems.add({ code: "type", path: `${path}[${i}]`, got: shown(item), expected });
+    return [];
+  });
 };
 
 /**

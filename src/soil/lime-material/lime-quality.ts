@@ -6,6 +6,8 @@ import {
   type Finding,
   fail,
   Quantity,
+  RatewrightError,
+  rangeProblem,
 } from "../../quantity/index.js";
 import { expectPercent } from "../report/expect-ph.js";
 import { type FinenessSchemeName, finenessSchemes } from "./fineness-schemes.js";
@@ -48,6 +50,15 @@ export interface LimeQualityInput {
 
 /** Pure magnesium oxide has 248: nothing sold as lime neutralizes more. */
 const mostCCE = 250;
+
+/** A percent; below 2.5 it is a share, 0.9 for 90 %, which would call for a hundred times the lime. */
+const percentOfLime = (input: unknown, path: string): number => {
+  const percent = expectPercent(input, path, mostCCE);
+  if (percent === 0 || percent > mostCCE / 100) return percent;
+  const suggestion = String(Number((100 * percent).toPrecision(12)));
+  const told = rangeProblem(path, String(percent), { above: mostCCE / 100, max: mostCCE }, "a percent of {}");
+  throw new RatewrightError({ ...told, suggestion });
+};
 const names = /* @__PURE__ */ Object.keys(finenessSchemes) as readonly FinenessSchemeName[];
 const fields = ["CCE", "scheme", "sieves", "moisture", "effective", "equalToTon"] as const;
 
@@ -86,11 +97,10 @@ const fields = ["CCE", "scheme", "sieves", "moisture", "effective", "equalToTon"
 export const limeQuality = (input: LimeQualityInput): LimeQuality => {
   const record = expectFields(input, fields, "input");
   const read = allOf({
-    CCE: () => (record.CCE === undefined ? null : expectPercent(record.CCE, "CCE", mostCCE)),
+    CCE: () => (record.CCE === undefined ? null : percentOfLime(record.CCE, "CCE")),
     scheme: () => (record.scheme === undefined ? null : expectOneOf(record.scheme, names, "scheme")),
     moisture: () => (record.moisture === undefined ? 0 : expectPercent(record.moisture, "moisture", 99)),
-    effective: () =>
-      record.effective === undefined ? null : expectPercent(record.effective, "effective", mostCCE),
+    effective: () => (record.effective === undefined ? null : percentOfLime(record.effective, "effective")),
     equalToTon: () =>
       record.equalToTon === undefined
         ? null

@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { type ApplicationFacts, checkLimits, type Limit, limit } from "../../../src/limits/index.js";
+import {
+  type ApplicationFacts,
+  checkLimits,
+  floridaLimits,
+  type Limit,
+  limit,
+} from "../../../src/limits/index.js";
 import { complaints, problemsOf } from "../../errors.js";
 import { expectRefusals } from "../../refusals.js";
 
@@ -38,6 +44,9 @@ describe("a limit that cannot be read says what it should be", () => {
       [() => all(undefined), "missing", "limits", /a list of limits/],
       [() => all("yearly"), "type", "limits", /a list of limits/],
       [() => all([amount, 3]), "type", "limits[1]", /a limit/],
+      // a whole set, alone or among limits
+      [() => all(floridaLimits), "type", "limits", /those of the set, its field limits/],
+      [() => all([amount, floridaLimits]), "type", "limits[1]", /of a whole set, each of its field limits/],
       [() => all(Array.from({ length: 10_001 }, () => amount)), "range", "limits", /10.?000.*limits/],
     ]);
     expect(() => all(Array.from({ length: 20 }, () => amount))).not.toThrow();

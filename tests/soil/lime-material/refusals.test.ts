@@ -25,6 +25,15 @@ describe("the lime at hand", () => {
       "range moisture: expected 99 or less, got 100",
       "range effective: expected 250 or less, got 251",
     ],
+    // pure burnt lime has 178.5 %, 1.785 as a share; 2.48 is that of magnesium oxide
+    [
+      quality({ CCE: 0.9 }),
+      "range CCE: expected a percent of more than 2.5 and at most 250, got 0.9 (did you mean 90?)",
+    ],
+    [
+      quality({ effective: 1.785 }),
+      "range effective: expected a percent of more than 2.5 and at most 250, got 1.785 (did you mean 178.5?)",
+    ],
     [
       quality({ effective: 80, moisture: 5 }),
       "conflict moisture: expected moisture with a CCE: an effective value already counts it, got 5",

@@ -195,7 +195,7 @@ const rows: readonly Refusal[] = [
     seedCountsOf,
     ["moss"],
     [
-      'type species: one of "creeping bentgrass", "colonial bentgrass", "bermudagrass", "annual bluegrass", "Kentucky bluegrass", "rough bluegrass", "perennial ryegrass", "buffalograss", "bahiagrass", "reed canarygrass" ["moss"]',
+      'type species: one of "creeping bentgrass", "colonial bentgrass", "bermudagrass", "annual bluegrass", "Kentucky bluegrass", "rough bluegrass", "perennial ryegrass", "tall fescue", "fine fescue", "buffalograss", "bahiagrass", "reed canarygrass" ["moss"]',
     ],
   ],
   [
