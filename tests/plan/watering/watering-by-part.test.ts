@@ -100,4 +100,20 @@ describe("water on the parts of a site", () => {
       "caution not-planned A, west: irrigation and rain are 0.25 in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.",
     ]);
   });
+  test("names in a row, and what has no name is the rest", () => {
+    const on = (names: readonly (string | undefined)[], parts: readonly string[]) => {
+      const ground = names.map((name) => ({ ...(name !== undefined && { name }), shape: "square", side }));
+      const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
+      const job = tank(wet, calm, {
+        site: { name: "Park", parts: ground },
+        water: { until, events: events.map((event) => ({ ...event, parts })) },
+      });
+      const [[, , , text = ""] = []] = told(job);
+      return [String(text).split(":")[0], /water 0\.25 in on .*/.exec(paper(job))?.[0].split(" NO MORE")[0]];
+    };
+    expect(on(["east", "west", "north", "yard"], ["yard"])[0]).toBe("A, east, west and north");
+    const [finding, line] = on(["east", undefined], ["east"]);
+    expect(finding).toBe("A, the rest");
+    expect(line).toContain("water 0.25 in on the rest. What is planned is enough for east.");
+  });
 });
