@@ -65,9 +65,8 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
       if (days.has(date)) return date as CivilDate;
       if (!isCivilDate(date)) {
         const path = `${at(place)}.date`;
-        return typeof date === "string"
-          ? civilDateAt(date, path)
-          : fail("date", path, date, "a calendar date written YYYY-MM-DD");
+        if (typeof date === "string") return civilDateAt(date, path);
+        return fail("date", path, date, "a calendar date written YYYY-MM-DD");
       }
       days.add(date);
       return date;
