@@ -86,11 +86,12 @@ const unitBehind = (
 ): ReadUnit & { readonly stuff?: SaidStuff } => {
   const { stuff, rest } = stuffIn(thousands(text, problem));
   const { answer } = problem;
-  const read =
-    answer.noun !== undefined
-      ? countUnit(rest, answer.noun)
-      : answer.unit.startsWith("money:")
-        ? moneyUnit(rest.replace(/ of$/, ""), currency, problem)
+  const read = answer.unit.startsWith("money:")
+    ? moneyUnit(rest.replace(/ of$/, ""), currency, problem)
+    : currency !== ""
+      ? ({ unit: "wrong", unitText: `${currency} ${rest}`.trim() } as const)
+      : answer.noun !== undefined
+        ? countUnit(rest, answer.noun)
         : plainUnit(rest, problem);
   return stuff === undefined ? read : { ...read, stuff };
 };

@@ -76,6 +76,9 @@ const rows: readonly Row[] = [
   [pounds, "right", ["choice A", "option a", "letter A", "the answer is A", "answer: A", "It's (A)"]],
   [pounds, "wrong", ["choice B", "minus 26 lb 13 oz"]],
   [bags, "right", ["(7)", "(7 bags)", "seven (7) bags"]],
+  // money where a weight or a number of bags is asked for
+  [pounds, "wrong", ["$26.8", "26.8 £", "€26.8 lb"]],
+  [bags, "wrong", ["$7", "7 €"]],
   [pounds, "unread", ["A or B", "26.8π lb"]],
 ];
 
