@@ -145,3 +145,16 @@ test("what people call a field or a choice leads to its name", () => {
   const [first] = told({ site: { name: "Park", parts: [part] } });
   expect(first).toEqual(["site.parts[0].shape", "nothing", "measured"]);
 });
+
+test("the unit of a scale is a unit, not a measure", () => {
+  const unit = (name: string) =>
+    tryWorkOrder({
+      ...smallJob(),
+      sprayer: {
+        tank: { value: 50, unit: "gal" },
+        applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+        increments: { dry: { unit: name, step: 1 } },
+      },
+    }).problems.map(({ path, expected, suggestion }) => [path, expected, suggestion]);
+  expect(unit("lbs")).toEqual([["sprayer.increments.dry.unit", "a unit, such as lb/acre", "lb"]]);
+});
