@@ -167,7 +167,8 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
   );
   const forecast = extreme(
     grounds.filter((one) => remaining?.compare(one.remaining) === 0).map((one) => one.forecast),
-    1,
+    // Of parts that lack the same, rain on one is none on the other.
+    -1,
   );
   const need = remaining ?? least;
   const runFor = (depth: Length): Time | null =>

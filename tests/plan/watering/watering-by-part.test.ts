@@ -100,6 +100,17 @@ describe("water on the parts of a site", () => {
       "caution not-planned A, west: irrigation and rain are 0.25 in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.",
     ]);
   });
+  test("rain that is forecast for one part is no water for the other", () => {
+    const job = (parts: readonly string[]) => {
+      const { events, until } = water(["04T15:00", 0.2, "rain", "forecast"]).water;
+      const rain = events.map((event) => ({ ...event, parts }));
+      return paper(tank(wet, calm, { site, water: { until, events: rain } }));
+    };
+    expect(job(["east"])).not.toContain("Rain forecast");
+    expect(job(["east", "west"])).toContain(
+      "Rain forecast 0.2 in: water that much less once it is in the gauge.",
+    );
+  });
   test("names in a row, and what has no name is the rest", () => {
     const on = (names: readonly (string | undefined)[], parts: readonly string[]) => {
       const ground = names.map((name) => ({ ...(name !== undefined && { name }), shape: "square", side }));
