@@ -27,7 +27,9 @@ export const twoAmounts = (value: number, rest: string, wanted?: string): string
   if (dimension === "temperature" || (below === "" && (wanted ?? dimension) !== dimension)) return undefined;
   // beside pounds an ounce is one of weight
   const second = readRest(two, dimension);
-  if (second.unit === undefined) return undefined;
+  // 2l0 l is a slip for 20 l, and no 2 l and nothing
+  if (second.unit === undefined || (second.unit === first.unit && second.divisor === first.divisor))
+    return undefined;
   const more = converted(Number(digits), second.unit, first.unit) / second.divisor;
   const sum = value / first.divisor + Math.sign(value || 1) * more;
   const of = second.of ?? first.of;

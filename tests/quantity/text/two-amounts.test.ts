@@ -26,6 +26,9 @@ test.each([
   ["3 m 20 min", "length"],
   ["3 lb 1000", "mass"],
   ["2 gal per 100 gal of water", "volume"],
+  // two of one unit: a slip in the number, not a sum
+  ["2l0 l", "volume"],
+  ["20 lb 5 lb", "mass"],
 ] as const)("what is not two amounts of one kind has no sum: %s", (text, dimension) => {
   const { problems } = readQuantity(text, { dimension });
   expect(problems.length).toBeGreaterThan(0);
