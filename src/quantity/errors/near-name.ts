@@ -95,7 +95,9 @@ export const nearWord = (written: string, known: readonly string[]): string | un
       (hasOwn(otherWords, plain) && otherWords[plain]?.split(" ").includes(text))
     );
   });
-  if (forms.length > 0) return forms.length === 1 ? forms[0] : undefined;
+  // N is n, not n-1
+  if (forms.length > 0)
+    return forms.length === 1 ? forms[0] : forms.find((word) => word.toLowerCase() === text);
   const far = (word: string): number => leftOf(word.toLowerCase(), text) + leftOf(text, word.toLowerCase());
   const near = known.filter((word) => Math.min(word.length, text.length) >= long && isNear(word, text));
   const least = Math.min(...near.map(far));

@@ -81,7 +81,7 @@ describe("runs of days", () => {
     ],
     [
       () => runs({ ...asked, side: "below" }),
-      'type side: expected one of "at or above", "at or below", got "below"',
+      'type side: expected one of "at or above", "at or below", got "below" (did you mean at or below?)',
     ],
     [() => runs({ ...asked, days: 400 }), "range days: expected 366 or less, got 400"],
     [

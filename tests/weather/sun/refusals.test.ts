@@ -40,7 +40,7 @@ describe("the sun", () => {
     [
       () => length({ latitude: deg(95), date: "2026-06-21", method: "FAO" }),
       "range latitude: expected -90 to 90 deg, positive north of the equator, got 95 deg",
-      'type method: expected one of "NOAA", "FAO-56", got "FAO"',
+      'type method: expected one of "NOAA", "FAO-56", got "FAO" (did you mean FAO-56?)',
     ],
   ]);
 });
