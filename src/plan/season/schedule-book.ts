@@ -1,9 +1,10 @@
 import { type CivilDate, compareDates, daysBetween } from "../../calendar/index.js";
-import { ledgerHistory } from "../../ledger/house.js";
+import { ledgerHistory, touches } from "../../ledger/house.js";
 import { limitsOn } from "../../limits/house.js";
 import { counted } from "../../quantity/house.js";
+import type { Finding } from "../../quantity/index.js";
 import { turfConflicts } from "../grow-in/grow-in.js";
-import { readSeason } from "./read-season.js";
+import { type ReadSeasonTreatment, readSeason } from "./read-season.js";
 import { asked, type Book } from "./schedule-day.js";
 import type { Due, State } from "./schedule-due.js";
 import type { DateReason, NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
@@ -13,23 +14,54 @@ export const openBook = (plan: SeasonPlan): { readonly book: Book; readonly stat
   const season = readSeason(plan);
   const ledger = ledgerHistory(plan.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
   const states = season.treatments.map((treatment): State => {
-    // What went down on other parts alone says nothing of these.
-    const { parts, id } = treatment;
-    const onThese = (entry: readonly string[]): boolean =>
-      parts.length === 0 || entry.length === 0 || entry.some((part) => parts.includes(part));
-    const logged = ledger.dates.filter(
-      (_, i) => ledger.entry(i).treatment === id && onThese(ledger.partsOf(i)),
-    );
+    const logged = ledger.dates.filter((_, i) => isOn(treatment, ledger, i));
     return {
       applied: [...new Set([...treatment.applied, ...logged])].sort(compareDates),
       placed: 0,
       done: false,
     };
   });
+  const findings = season.treatments.flatMap((treatment) => partsApart(treatment, ledger));
   return {
-    book: { plan, season, ledger, rows: [], visits: new Map(), findings: [], notChecked: [] },
+    book: { plan, season, ledger, rows: [], visits: new Map(), findings, notChecked: [] },
     states,
   };
+};
+
+type Entries = ReturnType<typeof ledgerHistory>;
+
+/** Whether an entry is one of a treatment: what went down on other parts alone says nothing of these. */
+const isOn = ({ id, parts }: ReadSeasonTreatment, ledger: Entries, i: number): boolean => {
+  const on = ledger.partsOf(i);
+  return (
+    ledger.entry(i).treatment === id &&
+    (parts.length === 0 || on.length === 0 || on.some((part) => parts.includes(part)))
+  );
+};
+
+/** Tells of parts of one treatment that were not last treated on one day: its dates run from the latest. */
+const partsApart = (treatment: ReadSeasonTreatment, ledger: Entries): readonly Finding[] => {
+  const { id, path, applied } = treatment;
+  const entries = ledger.dates.flatMap((date, i) =>
+    isOn(treatment, ledger, i) ? [{ date, on: ledger.partsOf(i) }] : [],
+  );
+  const parts = treatment.parts.length > 0 ? treatment.parts : [...new Set(entries.flatMap(({ on }) => on))];
+  const last = parts.map((part) => {
+    const dates = entries.filter(({ on }) => touches(on, part)).map(({ date }) => date);
+    return { part, date: [...applied, ...dates].sort(compareDates).pop() };
+  });
+  const days = new Set(last.map(({ date }) => date));
+  if (days.size < 2) return [];
+  const words = last.map(({ part, date }) => `${part} ${date ?? "never"}`).join(", ");
+  return [
+    {
+      code: "schedule/parts-apart",
+      severity: "note",
+      path: `${path}.parts`,
+      params: { treatment: id, last: last.map(({ date }) => date ?? "never"), parts },
+      text: `${id}: its parts were not last treated on the same day (${words}). The dates run from the latest; a part that is due sooner needs a treatment of its own.`,
+    },
+  ];
 };
 
 /** Writes an application into the book, with what its limits and the turf say. */

@@ -36,4 +36,36 @@ describe("what the ledger has of a treatment counts on the parts that it is plan
   test("on a part that the ledger does not name it has not been done", () => {
     expect(first(["meadow"])).toEqual(["2026-04-01", null]);
   });
+
+  test("of several parts that were not treated on one day it says so", () => {
+    const told = (parts: readonly string[] | undefined, more: object = {}) =>
+      schedule({
+        season: { from: "2026-04-01", to: "2026-05-31" },
+        treatments: [
+          {
+            id: "feed",
+            ...(parts && { parts }),
+            count: 1,
+            interval: { minimumDays: 28, maximumDays: 45, source: "plan of the park (invented)" },
+            ...more,
+          },
+        ],
+        ledger: book,
+      })
+        .findings.filter(({ code }) => code === "schedule/parts-apart")
+        .map(({ path, text }) => [path, text]);
+    const apart = (words: string) => [
+      [
+        "treatments[0].parts",
+        `feed: its parts were not last treated on the same day (${words}). The dates run from the latest; a part that is due sooner needs a treatment of its own.`,
+      ],
+    ];
+    const both = apart("north pitch 2026-03-01, south pitch 2026-03-20");
+    expect(told(["north pitch", "south pitch"])).toEqual(both);
+    expect(told(undefined)).toEqual(both);
+    expect(told(["north pitch", "meadow"])).toEqual(apart("north pitch 2026-03-01, meadow never"));
+    expect(told(["north pitch"])).toEqual([]);
+    // what the plan itself states counts on all of its parts
+    expect(told(["north pitch", "south pitch"], { applied: ["2026-03-25"] })).toEqual([]);
+  });
 });
