@@ -17,7 +17,7 @@ import { expectParts, type ReadSite, treatedArea, treatedParts } from "./read-si
 import { readSpray } from "./read-spray.js";
 import { readSpread } from "./read-spread.js";
 import { irrigationRateAt, momentAt } from "./read-water.js";
-import type { JobProducts, ReadTreatment, TreatmentBase } from "./treatments.js";
+import type { JobProducts, ReadTreatment } from "./treatments.js";
 
 const common = [
   "id",
@@ -46,7 +46,7 @@ const readBase = (
   at: string,
   site: ReadSite,
   problems: Checks,
-): TreatmentBase | undefined => {
+) => {
   const read = <T>(name: (typeof common)[number], by: (path: string) => T): T | undefined =>
     record[name] === undefined ? undefined : problems.run(() => by(`${at}.${name}`));
   const id = problems.run(() => expectText(record.id, `${at}.id`, "a name for this treatment")) ?? "";
@@ -66,7 +66,7 @@ const readBase = (
   const facts = readFacts(record.facts, `${at}.facts`, problems);
   if (area === undefined) return undefined;
   const byPart = treatedParts({ area: record.area, parts }, site);
-  return withoutUndefined({
+  return {
     id,
     path: at,
     area,
@@ -77,7 +77,7 @@ const readBase = (
     degreeDays: intervals.degreeDays,
     end: intervals.end,
     irrigationRate: intervals.irrigationRate,
-  });
+  };
 };
 
 const readTreatment = (
@@ -99,14 +99,13 @@ const readTreatment = (
   if (method === "spread") {
     // Each field is read there before it is used.
     const own = readSpread(record as unknown as JobSpread, at, products, problems);
-    return problems.count() > before || base === undefined || own === undefined
-      ? undefined
-      : { ...base, ...own };
+    if (problems.count() > before || base === undefined || own === undefined) return undefined;
+    const { product, wanted, passes, setting } = own;
+    return withoutUndefined({ ...base, method: own.method, product, wanted, passes, setting });
   }
   const own = readSpray(record.mix, at, products, problems);
-  return problems.count() > before || base === undefined || own === undefined
-    ? undefined
-    : { ...base, ...own };
+  if (problems.count() > before || base === undefined || own === undefined) return undefined;
+  return withoutUndefined({ ...base, method: own.method, mix: own.mix });
 };
 
 /** Reads the treatments of a job; what is wrong goes to `problems`. */

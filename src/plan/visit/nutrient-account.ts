@@ -55,10 +55,12 @@ export interface NutrientAccount {
 
 type Any = Quantity<string, string>;
 
-const productRates = (product: string, rates: AreaRates): readonly Any[] =>
-  [rates.byMass, rates.byVolume].flatMap((q) =>
-    q === undefined ? [] : [quantityOf(q.value, q.unit, `product:${product}`, "rate")],
-  );
+const productRates = (product: string, { byMass, byVolume }: AreaRates): readonly Any[] => {
+  const rates: Any[] = [];
+  for (const q of [byMass, byVolume])
+    if (q !== undefined) rates.push(quantityOf(q.value, q.unit, `product:${product}`, "rate"));
+  return rates;
+};
 
 /** Nutrients per area by name; the record of a fertilizer has more of a type, and the same content. */
 const ratesOf = (supplies: NutrientsSupplied<"mass/area"> | undefined): NutrientRates =>

@@ -93,9 +93,8 @@ const measured = (
     area: `${path}.area`,
   };
   // A density that is needed is missing from the product, not from the mix.
-  const densities = Object.fromEntries(
-    mix.map(({ product }, i) => [`products[${i}].density`, `${product.path}.density`]),
-  );
+  const fromMix: Record<string, string> = { products: `${path}.mix`, increments: "sprayer.increments" };
+  for (const [i, { product }] of mix.entries()) fromMix[`products[${i}].density`] = `${product.path}.density`;
   const loads = () =>
     filled ??
     toldBy(fromSprayer, () =>
@@ -114,20 +113,18 @@ const measured = (
     mixed: () => {
       const tank = loads();
       known = tank;
-      const amounts = toldBy(
-        { ...densities, products: `${path}.mix`, increments: "sprayer.increments" },
-        () =>
-          loadAmounts({
-            loads: tank,
-            products: mix.map(({ product, rate }) => ({
-              id: product.id,
-              name: product.name,
-              rate,
-              form: product.form,
-              ...(product.density && { density: product.density }),
-            })),
-            ...(sprayer.increments && { increments: sprayer.increments }),
-          }),
+      const amounts = toldBy(fromMix, () =>
+        loadAmounts({
+          loads: tank,
+          products: mix.map(({ product, rate }) => ({
+            id: product.id,
+            name: product.name,
+            rate,
+            form: product.form,
+            ...(product.density && { density: product.density }),
+          })),
+          ...(sprayer.increments && { increments: sprayer.increments }),
+        }),
       );
       return { tank, amounts };
     },
