@@ -93,8 +93,11 @@ const measured = (
     area: `${path}.area`,
   };
   // A density that is needed is missing from the product, not from the mix.
-  const fromMix: Record<string, string> = { products: `${path}.mix`, increments: "sprayer.increments" };
+  const fromMix: Record<string, string> = {};
   for (const [i, { product }] of mix.entries()) fromMix[`products[${i}].density`] = `${product.path}.density`;
+  // The first that fits is taken: what is told of the whole mix comes behind.
+  fromMix.products = `${path}.mix`;
+  fromMix.increments = "sprayer.increments";
   const loads = () =>
     filled ??
     toldBy(fromSprayer, () =>
