@@ -82,7 +82,7 @@ const measuredPieces = (pieces: readonly Piece[], rounds: number): Results["jobs
   pieces.map(([name, ready, aim]) => ({
     name,
     ...(aim === undefined ? {} : { aim }),
-    ms: milliseconds(warmed(ready(), aim === 1 ? warmCalls : 0), aim === 1 ? rounds : Math.ceil(rounds / 4)),
+    ms: milliseconds(warmed(ready(), aim === 1 ? warmCalls : 0), rounds),
   }));
 
 const checked = (from: Ledger) => () => checkLimits({ ledger: from, proposal, limits });
