@@ -18,6 +18,7 @@ import {
   fail,
   frozen,
   plainCopy,
+  shown,
   toldAt,
   unitSystem,
   unreadable,
@@ -55,6 +56,16 @@ export interface ReadJob {
   readonly spreader: ReadSpreader;
   readonly water?: ReadWater;
 }
+
+/** A work order or a ledger in the place of the job: each of its fields would be told as one that a job does not have. */
+const expectNoOther = ({ type, products, treatments }: Partial<Job>, problems: Checks): void => {
+  const said: unknown = type;
+  if (typeof said !== "string" || said === "job" || products !== undefined || treatments !== undefined)
+    return;
+  const expected = '"job": the job itself, and nothing that was made of it';
+  problems.add({ code: "type", path: "type", got: shown(said), expected });
+  problems.done();
+};
 
 const jobFields = [
   "type",
@@ -124,6 +135,7 @@ export const readJob = (input: unknown, problems: Checks): ReadJob => {
   const job = top as Job;
   for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });
   problems.done();
+  expectNoOther(job, problems);
   problems.run(() => expectFields(job, jobFields, "", "a job"));
   if (job.type !== "job") problems.run(() => fail("type", "type", job.type, '"job"'));
   if (job.version !== 1) problems.run(() => fail("type", "version", job.version, "1"));

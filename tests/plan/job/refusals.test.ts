@@ -1,9 +1,28 @@
 // What a job says that is wrong, place by place, and what its writer reads: the place, and what belongs there.
 import { describe, expect, test } from "vitest";
+import { type Job, visitEntries, workOrder, workOrderSheet } from "../../../src/plan/index.js";
+import { parkJob } from "../helpers.js";
 import { check, problemsAt, type Row, withAt } from "./refused.js";
 
 const long = (length: number): string => "x".repeat(length);
 const feed = "products[0]";
+
+test("what was made of a job in its place is told in one line", () => {
+  const told = (input: unknown): string => {
+    try {
+      visitEntries(input as Job);
+      return "taken";
+    } catch (error) {
+      return (error as Error).message;
+    }
+  };
+  const line = (type: string) =>
+    `type: expected "job": the job itself, and nothing that was made of it, got "${type}"`;
+  const order = workOrder(parkJob());
+  expect(told(order)).toBe(line("work-order"));
+  expect(told({ type: "ledger", version: 1, entries: [] })).toBe(line("ledger"));
+  expect(told(workOrderSheet(order))).toMatch(/^type: expected "job"/);
+});
 
 describe("a job that is refused says where, and what belongs there", () => {
   test.each<Row>([
