@@ -44,13 +44,16 @@ export const oneOf =
     words.find((word) => word === input) ??
     fail("type", path, input, `one of ${words.map(shown).join(", ")}`);
 
+/** A sheet multiplies and converts what it prints: beyond this an amount is damage, and might come out without an end. */
+const mostPrinted = 1e15;
+
 /** A quantity of one of some dimensions, also where JSON or another copy of the package left it; not below zero. */
 export const amount =
   (...dimensions: readonly string[]): Shape<Quantity<string, string>> =>
   (input, path) => {
     const q = anyAmount(input, path);
     if (!dimensions.includes(q.dimension)) return dimensionDue("unit/mismatch", path, q, dimensions);
-    return q.value < 0 ? outOfRange(path, q, { min: 0 }) : q;
+    return q.value < 0 || q.value > mostPrinted ? outOfRange(path, q, { min: 0, max: mostPrinted }) : q;
   };
 
 /** A quantity of any dimension; what remains of a limit may lie below zero. */

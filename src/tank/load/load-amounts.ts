@@ -89,6 +89,7 @@ export const loadAmounts = (input: {
         id: value.id,
         name,
         amount: (value.loads[i] as LoadShare).amount,
+        exact: (value.loads[i] as LoadShare).exact,
         perVolume,
         path,
       })),

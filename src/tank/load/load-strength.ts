@@ -9,6 +9,8 @@ export interface PartOfLoad {
   /** What sentences call it. */
   readonly name: string;
   readonly amount: ProductAmount;
+  /** Before it was rounded to what can be measured, where it was. */
+  readonly exact?: ProductAmount;
   /** Whether its rate is per volume of spray: the slip of "per gal" for "per 100 gal" is possible then. */
   readonly perVolume: boolean;
   readonly path: string;
@@ -30,6 +32,23 @@ type Spray = Quantity<"volume", "spray">;
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
+const tooStrong = (
+  { name, path, amount, exact }: PartOfLoad,
+  dry: boolean,
+  load: Spray,
+  what: string,
+): never => {
+  const asRated = exact && numberIn(exact, dry ? "kg" : "L") / load.in("L");
+  return fail(
+    "infeasible",
+    path,
+    amount,
+    asRated !== undefined && !exceeds(asRated, dry ? mostDry : 1)
+      ? `a load that holds the smallest measure of ${name}: ${lower(what)} is only ${amountText(load)} of spray; split the loads evenly, or measure in smaller steps`
+      : `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${name} per 100 gal, or is the volume of spray per area too small?`,
+  );
+};
+
 /**
  * Refuses what cannot be in a volume of spray, and tells what is absurd in it.
  *
@@ -50,13 +69,7 @@ export const strengthFindings = (
   const allPoured = poured.reduce((sum, { perLiter }) => sum + perLiter, 0);
   for (const { part, dry, perLiter } of shares) {
     if (!exceeds(perLiter, dry ? mostDry : 1)) continue;
-    const { name, path, amount } = part;
-    fail(
-      "infeasible",
-      path,
-      amount,
-      `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${name} per 100 gal, or is the volume of spray per area too small?`,
-    );
+    tooStrong(part, dry, load, what);
   }
   if (exceeds(allPoured, 1)) {
     const most = poured.reduce((a, b) => (b.perLiter > a.perLiter ? b : a));

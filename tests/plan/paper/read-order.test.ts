@@ -167,8 +167,8 @@ describe("a stored order", () => {
       );
     places("missing", quantities, () => undefined);
     places("unit/mismatch", bound, () => ({ value: 1, unit: "psi" }));
-    const order = stored();
-    places("range", bound, (place) => ({ ...(at(order, place) as object), value: -1 }));
+    for (const value of [-1, 1e308])
+      places("range", bound, (place) => ({ ...(at(stored(), place) as object), value }));
     expect(told("spreads[0].area", { value: 1, unit: "psi" })).toEqual([
       "unit/mismatch order.spreads[0].area: an area, such as 5000 ft2 or 500 m2",
     ]);
