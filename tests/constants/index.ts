@@ -40,6 +40,7 @@ import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
 import { tankWaterConstants } from "./tank-water.js";
+import { teachConstants } from "./teach.js";
 import { unitChecks } from "./units.js";
 import { waterConstants } from "./water.js";
 import { waterReferenceConstants } from "./water-reference.js";
@@ -85,6 +86,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...soilIntakeConstants,
   ...waterConstants,
   ...weatherConstants,
+  ...teachConstants,
   ...siteConstants,
   ...siteDerivedConstants,
   ...standConstants,

@@ -1,4 +1,4 @@
-// Listed numbers of soil, water, weather, stand, site, pest and price: see listed.ts, which has the reasons in words.
+// Listed numbers of soil, water, weather, stand, site, pest, price and teach: see listed.ts, which has the reasons in words.
 
 /** Why a number of these rooms is listed. */
 export const reasons = {
@@ -230,4 +230,6 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/teach/ground-lessons/record-topics.ts", /const to = |quantity\(10, "m"\)|const diameter = /, "posed"],
   ["src/teach/ground-lessons/season-topics.ts", /const (?:high|base|gap|days) = /, "posed"],
   ["src/teach/ground-lessons/site-topics.ts", /const across = /, "posed"],
+  ["src/teach/grade/words.ts", /number\.halfPlace > 0\.5/, "whole"],
+  ["src/teach/topics/read-quiz.ts", /decimals: \(\) => wholeAt|level: \(\) => wholeAt/, "whole"],
 ];

@@ -25,6 +25,8 @@ export interface CatalogueVariable {
 /** An input of a formula, with the range in which a problem for learners would put it. */
 export interface CatalogueInput extends CatalogueVariable {
   readonly sensible: { readonly min: number; readonly max: number; readonly unit: string };
+  /** What the number is for each of, where its unit does not say it: a share of the tank in a minute is `%`, for each `min`. */
+  readonly per?: string;
 }
 
 /** A formula of the library, as data. */
@@ -41,6 +43,8 @@ export interface CatalogueEntry {
   readonly output: CatalogueVariable;
   /** The equation in symbols: `R = 100 * T / p`. */
   readonly equation: string;
+  /** The symbols of the units of numbers in the equation that are amounts, where there are any: `{ 43560: "ft²" }`. */
+  readonly constantUnits?: Readonly<Record<number, string>>;
   /** Where people go wrong. */
   readonly traps: readonly string[];
   /** What the equation rests on. */
@@ -63,7 +67,7 @@ export const entryOf = (room: string, spec: FormulaSpec): CatalogueEntry => {
     name: spec.name,
     room,
     title: spec.title,
-    inputs: spec.inputs.map(([name, sign, what, stuff, usual, [min, max], inEquation = usual]) => ({
+    inputs: spec.inputs.map(([name, sign, what, stuff, usual, [min, max], inEquation = usual, per]) => ({
       name,
       symbol: sign,
       label: what,
@@ -72,6 +76,7 @@ export const entryOf = (room: string, spec: FormulaSpec): CatalogueEntry => {
       usualUnits: inSystems(usual),
       equationUnits: inSystems(inEquation),
       sensible: { min, max, unit: usual[0] },
+      ...(per !== undefined && { per }),
     })),
     output: {
       name: "result",
@@ -83,6 +88,7 @@ export const entryOf = (room: string, spec: FormulaSpec): CatalogueEntry => {
       equationUnits: inSystems(equationUnits),
     },
     equation: spec.equation,
+    ...(spec.constantUnits !== undefined && { constantUnits: { ...spec.constantUnits } }),
     traps: [...spec.traps],
     basis: spec.basis,
     sources: [...spec.sources],

@@ -5,7 +5,8 @@ type UnitPair = readonly [US: string, metric: string];
 
 /**
  * An input, written short: name, symbol, what it is, of what substance, the usual units, the sensible range in the usual
- * US unit, and the units of the equation where they are others than the usual ones.
+ * US unit, the units of the equation where they are others than the usual ones, and what the number is for each of, where
+ * the unit does not say it: a share of the tank in a minute is `%`, for each `min`.
  */
 export type InputSpec = readonly [
   name: string,
@@ -15,6 +16,7 @@ export type InputSpec = readonly [
   units: UnitPair,
   sensible: readonly [min: number, max: number],
   equationUnits?: UnitPair,
+  per?: string,
 ];
 
 /** The output, written short: symbol, what it is, of what substance, the usual units, those of the equation. */
@@ -52,6 +54,8 @@ export interface FormulaSpec {
   readonly inputs: readonly InputSpec[];
   readonly output: OutputSpec;
   readonly equation: string;
+  /** The symbols of the units of numbers in the equation that are amounts: `{ 43560: "ft²" }`. */
+  readonly constantUnits?: Readonly<Record<number, string>>;
   /** The exported function on the inputs; what they are is known to {@link formula}, and read by who calls it. */
   readonly run: (given: never) => FormulaResult;
   readonly traps: readonly string[];

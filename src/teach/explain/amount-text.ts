@@ -34,3 +34,7 @@ export const amountText = (q: Quantity<string, string>, digits: number = working
   const text = format(q, { significantDigits: digits, substance: !isShare(q.unit) });
   return q.unit.startsWith("money:") ? inCents(text) : inPlace(text);
 };
+
+/** An amount, and what it is for each of where its unit does not say it: `6 %/min`. */
+export const amountPerText = (q: Quantity<string, string>, per: string | undefined): string =>
+  per === undefined ? amountText(q) : `${amountText(q)}/${per}`;

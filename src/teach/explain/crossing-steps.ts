@@ -1,7 +1,7 @@
 import { hasOwn } from "../../quantity/house.js";
 import { inUnit, type Quantity, quantityOf, unitTable } from "../../quantity/index.js";
 import type { DerivationStep, DerivedQuantity } from "../derivation/derivation.js";
-import { amountText, numberText } from "./amount-text.js";
+import { amountPerText, amountText, numberText } from "./amount-text.js";
 
 const isWhole = (unit: string): boolean =>
   Object.values(unitTable).some((sizes: object) => hasOwn(sizes, unit));
@@ -18,9 +18,9 @@ const dimensionOf = (unit: string): string => quantityOf(1, unit, "none", "unit"
 const factorText = (factor: number): string =>
   factor >= 1 ? `× ${numberText(factor)}` : `÷ ${numberText(1 / factor)}`;
 
-const step = (text: string, from: DerivedQuantity, to: DerivedQuantity): DerivationStep => ({
+const step = (text: string, from: DerivedQuantity, to: DerivedQuantity, per?: string): DerivationStep => ({
   kind: "crossing",
-  text: `${text} = ${amountText(to)}`,
+  text: `${text} = ${amountPerText(to, per)}`,
   quantities: [from, to],
 });
 
@@ -55,9 +55,9 @@ const way = (from: string, to: string): readonly string[] => {
 
 /**
  * The lines that take a quantity to another unit, one unit at a time: `0.9 lb N/1,000 ft² × 43.56 = 39.204 lb N/acre`.
- * None where it is in that unit already.
+ * None where it is in that unit already. What the number is for each of, where there is such a thing, stays.
  */
-export const crossingSteps = (q: Quantity<string, string>, to: string): DerivationStep[] => {
+export const crossingSteps = (q: Quantity<string, string>, to: string, per?: string): DerivationStep[] => {
   if (q.unit === to) return [];
   if (q.dimension === "temperature") return temperatureSteps(q, to);
   const steps: DerivationStep[] = [];
@@ -65,7 +65,7 @@ export const crossingSteps = (q: Quantity<string, string>, to: string): Derivati
   for (const unit of way(q.unit, to)) {
     if (unit === now.unit) continue;
     const next = inUnit(now, unit);
-    steps.push(step(`${amountText(now)} ${factorText(ratio(now.unit, unit))}`, now, next));
+    steps.push(step(`${amountPerText(now, per)} ${factorText(ratio(now.unit, unit))}`, now, next, per));
     now = next;
   }
   return steps;

@@ -6,14 +6,14 @@ import type {
   DerivationUnits,
   DerivedQuantity,
 } from "../derivation/derivation.js";
-import type { CatalogueVariable } from "../entry/catalogue-entry.js";
+import type { CatalogueEntry, CatalogueInput, CatalogueVariable } from "../entry/catalogue-entry.js";
 import { type RunnableEntry, resultOf } from "../entry/runnable-entry.js";
 import { equationTex, equationText, roundedUp } from "../expression/equation-text.js";
 import { numberOf } from "../expression/expression.js";
 import { readEquation } from "../expression/read-expression.js";
 import { plainScript, symbolText } from "../expression/scripts.js";
 import { written } from "../expression/write-expression.js";
-import { amountText, numberText } from "./amount-text.js";
+import { amountPerText, amountText, numberText } from "./amount-text.js";
 import { crossingSteps } from "./crossing-steps.js";
 import { rounded } from "./digits.js";
 
@@ -26,16 +26,16 @@ export interface ReadOptions {
   readonly bare?: boolean;
 }
 
-const givenStep = ({ symbol, label }: CatalogueVariable, q: DerivedQuantity): DerivationStep => ({
+const givenStep = ({ symbol, label, per }: CatalogueInput, q: DerivedQuantity): DerivationStep => ({
   kind: "given",
-  text: `${symbolText(symbol)} = ${amountText(q)} (${label})`,
+  text: `${symbolText(symbol)} = ${amountPerText(q, per)} (${label})`,
   quantities: [q],
 });
 
 /** A number where a symbol stood: in parentheses where a minus or a unit would be misread. */
-const putIn = (q: DerivedQuantity, bare: boolean): string => {
-  const text = bare ? numberText(q.value) : amountText(q);
-  return q.value < 0 || / /.test(text) ? `(${text})` : text;
+const putIn = (q: DerivedQuantity, bare: boolean, per: string | undefined): string => {
+  const text = bare ? numberText(q.value) : amountPerText(q, per);
+  return q.value < 0 || / /.test(text) || (per !== undefined && !bare) ? `(${text})` : text;
 };
 
 /** A number that is not whole, with as many digits as it takes to see that. */
@@ -46,7 +46,7 @@ const partText = (value: number): string => {
 
 /** The equation with the numbers in it, and what it comes to; what is rounded up is told before and after. */
 const solved = (
-  equation: string,
+  { equation, inputs, constantUnits }: CatalogueEntry,
   amounts: ReadonlyMap<string, DerivedQuantity>,
   gives: DerivedQuantity,
   bare: boolean,
@@ -57,7 +57,12 @@ const solved = (
     ...plainScript,
     symbol: (name: string) => {
       const q = amounts.get(name);
-      return q === undefined ? plainScript.symbol(name) : putIn(q, bare);
+      const per = inputs.find(({ symbol: own }) => own === name)?.per;
+      return q === undefined ? plainScript.symbol(name) : putIn(q, bare, per);
+    },
+    number: (value: number) => {
+      const unit = constantUnits?.[value];
+      return unit === undefined ? plainScript.number(value) : `(${numberText(value)} ${unit})`;
     },
   };
   const numbers = new Map([...amounts].map(([name, q]) => [name, q.value]));
@@ -128,8 +133,8 @@ export const derivationOf = (
         tex: equationTex(entry.equation),
         quantities: [],
       },
-      ...amounts.flatMap(([{ equationUnits }, q]) => crossingSteps(q, equationUnits[units])),
-      ...solved(entry.equation, inEquation, gives, bare),
+      ...amounts.flatMap(([{ equationUnits, per }, q]) => crossingSteps(q, equationUnits[units], per)),
+      ...solved(entry, inEquation, gives, bare),
       ...crossingSteps(gives, exact.unit),
       roundingStep(exact, digits),
     ],

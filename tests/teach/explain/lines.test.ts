@@ -59,6 +59,77 @@ describe("the working of a formula", () => {
     ]);
   });
 
+  it("has the unit of each amount on the line where the numbers are put in", () => {
+    // 43,560 ft² / 128 = 340.3125 ft²; over 20 in = 1.66667 ft that is 204.1875 ft
+    expect(lines("catch-course", { width: quantity(20, "in") })).toEqual([
+      "Course of the 1/128-acre method",
+      "w = 20 in (nozzle spacing)",
+      "L = 43560 ÷ 128 ÷ w",
+      "20 in ÷ 12 = 1.66667 ft",
+      "L = (43,560 ft²) ÷ 128 ÷ (1.66667 ft)",
+      "L = 204.188 ft",
+      "204.188 ft ≈ 204 ft, rounded to 3 significant digits",
+    ]);
+    // 4.17 lb of water at 8.34 lb/gal is half a gallon, 64 fl oz
+    expect(
+      lines("weighed-catch", {
+        full: quantity(5.17, "lb", "water"),
+        tare: quantity(1, "lb"),
+        density: quantity(8.34, "lb/gal"),
+      }),
+    ).toEqual([
+      "Volume of a weighed catch of water",
+      "F = 5.17 lb water (jug with its catch)",
+      "E = 1 lb (empty jug)",
+      "d = 8.34 lb/gal (density of the water)",
+      "V = (F − E) ÷ d",
+      "V = ((5.17 lb water) − (1 lb)) ÷ (8.34 lb/gal)",
+      "V = 0.5 gal water",
+      "0.5 gal water × 128 = 64 fl oz water",
+      "64 fl oz water needs no rounding",
+    ]);
+    // 5 % of 200 gal in a minute is 10 gal/min; with 10 gal/min to the boom and a fifth more, 24 gal/min
+    expect(
+      lines("pump-capacity", {
+        boom: quantity(10, "gal/min", "spray"),
+        tank: quantity(200, "gal", "spray"),
+        agitation: quantity(5, "%"),
+        reserve: quantity(20, "%"),
+      }),
+    ).toEqual([
+      "Pump capacity for boom, agitation and reserve",
+      "q = 10 gal spray/min (flow to the boom)",
+      "V = 200 gal spray (tank)",
+      "a = 5 %/min (share of the tank to turn over in a minute)",
+      "r = 20 % (reserve for wear)",
+      "Q = (q + V × a) × (1 + r)",
+      "5 %/min ÷ 100 = 0.05/min",
+      "20 % ÷ 100 = 0.2",
+      "Q = ((10 gal spray/min) + (200 gal spray) × (0.05/min)) × (1 + 0.2)",
+      "Q = 24 gal spray/min",
+      "24 gal spray/min needs no rounding",
+    ]);
+    // 30 °F warmer, 0.003 lb/gal lighter for each: 10.67 - 0.09 = 10.58
+    expect(
+      lines("density-at-temperature", {
+        density: quantity(10.67, "lb/gal"),
+        measuredAt: quantity(60, "°F"),
+        slopePerFahrenheit: quantity(-0.003, "lb/gal"),
+        temperature: quantity(90, "°F"),
+      }),
+    ).toEqual([
+      "Density of a liquid at another temperature",
+      "d_0 = 10.67 lb/gal (density that is known)",
+      "T_0 = 60 °F (temperature at which it was measured)",
+      "k = -0.003 lb/gal/°F (change for each degree Fahrenheit)",
+      "T = 90 °F (temperature of the liquid)",
+      "d = d_0 + k × (T − T_0)",
+      "d = (10.67 lb/gal) + (-0.003 lb/gal/°F) × ((90 °F) − (60 °F))",
+      "d = 10.58 lb/gal",
+      "10.58 lb/gal ≈ 10.6 lb/gal, rounded to 3 significant digits",
+    ]);
+  });
+
   it("what is wrong is told all at once, by its place", () => {
     const told = (...given: readonly unknown[]): readonly string[] =>
       problemsOf(() => explain(...(given as Parameters<typeof explain>))).map(
