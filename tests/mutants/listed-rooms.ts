@@ -170,7 +170,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/plan/sheet/tool-amount.ts", /Math\.log10|numberIn\(largest|decimals|return 9/, "shown"],
   ["src/plan/visit/cautions.ts", /largeTank/, "spoken"],
   ["src/plan/visit/rate-findings.ts", /min \* 0\.95/, "alike"],
-  ["src/plan/visit/rate-findings.ts", /nitrogen > 2|likelySlip\(nitrogen/, "spoken"],
+  ["src/plan/visit/rate-findings.ts", /pounds > 2|likelySlip\(pounds/, "spoken"],
   ["src/plan/visit/whole-packets.ts", /Math\.round\(count\)/, "alike"],
   ["src/stand/clippings/clippings.ts", /percentAt/, "ours"],
   ["src/stand/cover/cover-over-time.ts", /\[50, 90, 95\]|"cover", 50|potential <= 0\.1/, "ours"],

@@ -1,6 +1,6 @@
 import { roundedApart } from "../../numeric/house.js";
 import { exceeds, wholeUnitsWithin } from "../../numeric/index.js";
-import { type Finding, numberIn } from "../../quantity/index.js";
+import { type Finding, numberIn, unitSystem } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import type { Injector } from "./injector.js";
 import type { StockAmount, StockSalt } from "./stock-salt.js";
@@ -60,15 +60,16 @@ const solubilityFindings = (
   salts.flatMap(({ product, solubility, solubilitySource }, j): Finding[] => {
     const amount = (amounts[j] as StockAmount).perVolume;
     if (solubility === undefined || !exceeds(amount.value, numberIn(solubility, amount.unit))) return [];
-    const [held, most] = [amount.in("lb/gal"), solubility.in("lb/gal")];
+    const unit = unitSystem(amount.unit) === "metric" ? "g/L" : "lb/gal";
+    const [held, most] = [amount.in(unit), solubility.in(unit)];
     const told = roundedApart(held, most, 3);
     return [
       {
         code: "stock/solubility",
         severity: "warning",
         path: `salts[${j}].solubility`,
-        params: { product: product.id, amount: held, limit: most },
-        text: `${told(held)} lb/gal of ${product.id} in the stock is over the stated ${told(most)} lb/gal that dissolve. ${weaker(injector, held, most)}`,
+        params: { product: product.id, amount: held, limit: most, unit },
+        text: `${told(held)} ${unit} of ${product.id} in the stock is over the stated ${told(most)} ${unit} that dissolve. ${weaker(injector, held, most)}`,
         ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
       },
     ];

@@ -49,10 +49,12 @@ export const liquidDensity = (
   const near = fahrenheit.find((point) => Math.abs(point - f) < 1e-9);
   const [first, last] = [fahrenheit[0] as number, fahrenheit[fahrenheit.length - 1] as number];
   if (near === undefined && (f < first || f > last)) {
+    const unit = t.unit === "°F" ? t.unit : "°C";
+    const bound = (at: number): number => Number(quantity(at, "°F").in(unit).toPrecision(12));
     outOfRange(
       "temperature",
       t,
-      { min: first, max: last, unit: "°F" },
+      { min: bound(first), max: bound(last), unit },
       first === last ? "{}, the only one printed" : "{}, as printed",
     );
   }
@@ -177,7 +179,12 @@ export const saltOutFindings = (
   coldest: Quantity<"temperature", "none">,
 ): readonly Finding[] => {
   const { saltOut, name } = materialOf(material);
-  const t = expectQuantity(coldest, { dimension: "temperature", of: "none" }, "coldest").in("°F");
+  const t = expectQuantity(coldest, { dimension: "temperature", of: "none" }, "coldest");
+  const f = t.in("°F");
+  const told = (degrees: number): string =>
+    t.unit === "°F"
+      ? `${Number(degrees.toFixed(1))} °F`
+      : `${Number(quantity(degrees, "°F").in("°C").toFixed(1))} °C`;
   if (saltOut.length === 0) {
     return [
       {
@@ -189,12 +196,12 @@ export const saltOutFindings = (
     ];
   }
   return saltOut
-    .filter(({ fahrenheit }) => t <= fahrenheit + 1e-9)
+    .filter(({ fahrenheit }) => f <= fahrenheit + 1e-9)
     .map(({ fahrenheit, source }) => ({
       code: "liquid/salts-out",
       severity: "warning" as const,
-      params: { material, coldestFahrenheit: Number(t.toFixed(1)), saltOutFahrenheit: fahrenheit },
-      text: `At ${Number(t.toFixed(1))} °F ${name} may salt out: its published salt-out temperature is ${fahrenheit} °F. Crystals plug lines and screens, and the liquid left is weaker.`,
+      params: { material, coldestFahrenheit: Number(f.toFixed(1)), saltOutFahrenheit: fahrenheit },
+      text: `At ${told(f)} ${name} may salt out: its published salt-out temperature is ${told(fahrenheit)}. Crystals plug lines and screens, and the liquid left is weaker.`,
       source,
     }));
 };

@@ -55,17 +55,17 @@ const asTankLoads = (route: RouteLoads, sprayer: ReadSprayer): TankLoads => {
 
 /** Fillings after which the tank holds less than the sprayer can agitate. */
 const smallFills = (loads: RouteLoads, sprayer: ReadSprayer): readonly Finding[] => {
-  const least = sprayer.minimumLoad?.in("gal");
+  const least = sprayer.minimumLoad;
   if (least === undefined) return [];
   return loads.fills.flatMap(({ number, stop, after }): readonly Finding[] => {
-    const volume = (after as Quantity<"volume", string>).in("gal");
-    if (!exceeds(least, volume)) return [];
+    const volume = numberIn(after, least.unit);
+    if (!exceeds(least.value, volume)) return [];
     return [
       {
         code: "load/below-minimum",
         severity: "warning",
         path: "sprayer.minimumLoad",
-        params: { load: number, stop, volume, minimum: least, unit: "gal" },
+        params: { load: number, stop, volume, minimum: least.value, unit: least.unit },
         text: `Fill ${number} (${stop}) leaves less in the tank than the sprayer can agitate.`,
         source: "the minimum load that the route states",
       },

@@ -1,9 +1,11 @@
 import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { formFactor, type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
-import { type Finding, frozen, numberIn } from "../../quantity/index.js";
+import { type Finding, frozen, numberIn, unitSystem } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { Measure } from "./measure.js";
+
+const isMetric = (unit: string): boolean => unitSystem(unit) === "metric";
 
 /** A slip that multiplies or divides a rate by a known factor, and how to say it. */
 interface Slip {
@@ -12,29 +14,53 @@ interface Slip {
   readonly text: string;
 }
 
+/** Slips between units, for a rate that was typed in one of the United States. */
+const customarySlips = (dimension: string): readonly Slip[] => [
+  ...(dimension.endsWith("/area")
+    ? [
+        {
+          code: "acre-for-1000-ft2",
+          factor: numberIn({ value: 1, unit: "acre" }, "1000 ft2"),
+          text: "per acre and per 1000 ft2 mixed up (43.56 times)",
+        },
+      ]
+    : []),
+  ...(dimension.startsWith("volume")
+    ? [
+        {
+          code: "fluid-ounce-for-gallon",
+          factor: numberIn({ value: 1, unit: "gal" }, "fl oz"),
+          text: "fluid ounces and gallons mixed up (128 times)",
+        },
+      ]
+    : []),
+];
+
+/** The same for one that was typed in a metric unit. */
+const metricSlips = (dimension: string): readonly Slip[] => [
+  ...(dimension === "mass/area"
+    ? [{ code: "g-per-m2-for-kg-per-ha", factor: 10, text: "g/m2 and kg/ha mixed up (10 times)" }]
+    : []),
+  ...(dimension.endsWith("/area")
+    ? [
+        {
+          code: "hectare-for-100-m2",
+          factor: numberIn({ value: 1, unit: "ha" }, "100 m2"),
+          text: "per hectare and per 100 m2 mixed up (100 times)",
+        },
+      ]
+    : []),
+  dimension.startsWith("volume")
+    ? { code: "milliliter-for-liter", factor: 1000, text: "mL and L mixed up (1,000 times)" }
+    : { code: "gram-for-kilogram", factor: 1000, text: "g and kg mixed up (1,000 times)" },
+];
+
 /** The slips that a product and the measure of its rate leave open: no gallons of a weight, no phosphate without P. */
-const slipsOf = (product: ReadProduct, dimension: string): readonly Slip[] => {
+const slipsOf = (product: ReadProduct, dimension: string, metric: boolean): readonly Slip[] => {
   const nitrogen = product.fertilizer && percentOf(product.fertilizer.analysis, "N");
   const phosphate = product.fertilizer && percentOf(product.fertilizer.analysis, "P2O5");
   return [
-    ...(dimension.endsWith("/area")
-      ? [
-          {
-            code: "acre-for-1000-ft2",
-            factor: numberIn({ value: 1, unit: "acre" }, "1000 ft2"),
-            text: "per acre and per 1000 ft2 mixed up (43.56 times)",
-          },
-        ]
-      : []),
-    ...(dimension.startsWith("volume")
-      ? [
-          {
-            code: "fluid-ounce-for-gallon",
-            factor: numberIn({ value: 1, unit: "gal" }, "fl oz"),
-            text: "fluid ounces and gallons mixed up (128 times)",
-          },
-        ]
-      : []),
+    ...(metric ? metricSlips : customarySlips)(dimension),
     ...(phosphate
       ? [
           {
@@ -76,7 +102,7 @@ export const rateFindings = (input: {
   const [value, min, max] = [rate.value, numberIn(label.min, rate.unit), numberIn(label.max, rate.unit)];
   const high = exceeds(value, max);
   if (!high && !exceeds(min, value)) return [];
-  const slip = likelySlip(value, min, max, slipsOf(product, rate.dimension));
+  const slip = likelySlip(value, min, max, slipsOf(product, rate.dimension, isMetric(rate.unit)));
   const told = roundedApart(value, high ? max : min);
   const range = `${told(min)} to ${told(max)} ${rate.unit}`;
   return [
@@ -130,14 +156,18 @@ const oneP = /* @__PURE__ */ frozen({
   url: "http://msue.anr.msu.edu/news/benefits_of_using_lawn_fertilizers_containing_slow_release_nitrogen",
 } as const);
 
+const advised = { value: 1, unit: "lb/1000 ft2" };
+
 /** Findings on the nitrogen of one application: over common advice, and no breakdown on the label. */
 export const nitrogenFindings = (
   supplies: NutrientsSupplied<"mass/area">,
   product: ReadProduct,
   path: string,
 ): Finding[] => {
-  const nitrogen = supplies.N?.in("lb/1000 ft2") ?? 0;
-  if (nitrogen === 0) return [];
+  const total = supplies.N;
+  if (total === undefined || total.value === 0) return [];
+  const metric = isMetric(total.unit);
+  const pounds = total.in("lb/1000 ft2");
   const findings: Finding[] = [];
   if (product.fertilizer?.slowNitrogen === undefined) {
     findings.push({
@@ -149,25 +179,24 @@ export const nitrogenFindings = (
       source: "common practice, no source",
     });
   }
-  if (exceeds(nitrogen, 1)) {
+  if (exceeds(pounds, 1)) {
     // That twice the advice is a warning and not a caution: common practice, no source.
     // From a tenth of a pound up: below that a rate is no turf rate at all, so a slip to it explains nothing.
-    const told = roundedApart(nitrogen, 1);
-    const slip = likelySlip(nitrogen, 0.1, 1, slipsOf(product, "mass/area"));
+    const slip = likelySlip(pounds, 0.1, 1, slipsOf(product, "mass/area", metric));
+    // In the unit that the rate was typed in, where that is metric.
+    const unit = metric ? total.unit : "lb/1000 ft2";
+    const [nitrogen, advice] = [metric ? total.value : pounds, numberIn(advised, unit)];
+    const told = roundedApart(nitrogen, advice);
     findings.push({
       code: "nitrogen/above-common-advice",
-      severity: nitrogen > 2 ? "warning" : "caution",
+      severity: pounds > 2 ? "warning" : "caution",
       path,
-      params: {
-        product: product.id,
-        nitrogen,
-        unit: "lb/1000 ft2",
-        advice: 1,
-        ...(slip && { slip: slip.code }),
-      },
-      text: `${product.name}: ${told(nitrogen)} lb of N per 1000 ft2 (${told(supplies.N?.in("kg/ha") ?? 0)} kg/ha) in one application is above the common advice of 1 lb.${
-        nitrogen > 2 && slip !== undefined ? ` Check for ${slip.text}.` : ""
-      }`,
+      params: { product: product.id, nitrogen, unit, advice, ...(slip && { slip: slip.code }) },
+      text: `${product.name}: ${
+        metric
+          ? `${told(nitrogen)} ${unit} of N in one application is above the common advice of ${told(advice)} ${unit}`
+          : `${told(nitrogen)} lb of N per 1000 ft2 (${told(total.in("kg/ha"))} kg/ha) in one application is above the common advice of 1 lb`
+      }.${pounds > 2 && slip !== undefined ? ` Check for ${slip.text}.` : ""}`,
       source: oneP,
     });
   }

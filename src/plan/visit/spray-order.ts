@@ -1,6 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
 import type { NutrientsSupplied, Packages } from "../../nutrient/index.js";
-import { allOf, type Finding, fail, type Quantity, toldBy } from "../../quantity/index.js";
+import { allOf, type Finding, fail, numberIn, type Quantity, toldBy } from "../../quantity/index.js";
 import {
   type Formulation,
   type LoadAmounts,
@@ -156,7 +156,12 @@ const smallLoad = (tank: TankLoads, sprayer: ReadSprayer, path: string): readonl
       code: "load/below-minimum",
       severity: "warning",
       path,
-      params: { load: last.number, volume: last.volume.in("gal"), unit: "gal", minimum: least.in("gal") },
+      params: {
+        load: last.number,
+        volume: numberIn(last.volume, least.unit),
+        unit: least.unit,
+        minimum: least.value,
+      },
       text: `Load ${last.number} is smaller than the sprayer can agitate. Use even loads.`,
       source: "the minimum load that the job states",
     },

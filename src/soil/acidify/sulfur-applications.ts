@@ -5,9 +5,11 @@ import {
   expectFlag,
   expectQuantity,
   type Finding,
+  numberIn,
   outOfRange,
   type Quantity,
   quantity,
+  unitSystem,
 } from "../../quantity/index.js";
 import { type SplitAmendment, splitAmendment } from "../split/split-amendment.js";
 import { type SurfaceMaximum, surfaceMaxima } from "../split/surface-maxima.js";
@@ -64,7 +66,9 @@ export const sulfurApplications = (input: {
         ? outOfRange(
             "mowingHeight",
             height,
-            { min: lowestCutInches, unit: "in" },
+            unitSystem(height.unit) === "metric"
+              ? { min: numberIn({ value: lowestCutInches, unit: "in" }, "mm"), unit: "mm" }
+              : { min: lowestCutInches, unit: "in" },
             "{}: no source has a figure for sulfur on closer cut turf",
           )
         : height;

@@ -12,7 +12,9 @@ import {
   fail,
   frozen,
   likeQuantity,
+  numberIn,
   Quantity,
+  unitSystem,
 } from "../../quantity/index.js";
 
 /** An element that is sprayed on the leaf in small amounts. */
@@ -84,7 +86,6 @@ export const foliarMicronutrient = (input: {
     element: () => expectOneOf(record.element, ["Fe", "Mn", "Zn", "Cu", "B"], "element"),
     percent: () => expectNumber(record.percent, "percent", { above: 0, max: 100 }),
   });
-  const ounces = read.product.in("oz/1000 ft2");
   const { value, unit } = read.product;
   return {
     type: "foliar-micronutrient",
@@ -96,21 +97,28 @@ export const foliarMicronutrient = (input: {
       read.element,
       "mass/area",
     ),
-    findings: read.element === "Fe" ? ironFindings(ounces) : [],
+    findings: read.element === "Fe" ? ironFindings(read.product) : [],
   };
 };
 
-const ironFindings = (ounces: number): Finding[] => {
+const ironFindings = (product: Quantity<"mass/area", "product">): Finding[] => {
+  const ounces = product.in("oz/1000 ft2");
   const high = exceeds(ounces, ironProduct.to);
   const low = exceeds(ironProduct.from, ounces);
+  const metric = unitSystem(product.unit) === "metric";
+  const unit = metric ? product.unit : "oz/1000 ft2";
+  const [rate, from, to] = [ounces, ironProduct.from, ironProduct.to].map((oz) =>
+    numberIn({ value: oz, unit: "oz/1000 ft2" }, unit),
+  ) as [number, number, number];
+  const told = roundedApart(rate, high ? to : from, 3);
   return high || low
     ? [
         {
           code: "iron/outside-published-rate",
           severity: high ? "warning" : "note",
           path: "product",
-          params: { rate: ounces, from: ironProduct.from, to: ironProduct.to, unit: "oz/1000 ft2" },
-          text: `${roundedApart(ounces, high ? ironProduct.to : ironProduct.from, 3)(ounces)} oz of product per 1,000 sq ft is ${high ? "above" : "below"} the published ${ironProduct.from} to ${ironProduct.to} oz. Check that the rate is of product, not of iron.`,
+          params: { rate, from, to, unit },
+          text: `${told(rate)} ${metric ? `${unit} of product` : "oz of product per 1,000 sq ft"} is ${high ? "above" : "below"} the published ${told(from)} to ${told(to)} ${metric ? unit : "oz"}. Check that the rate is of product, not of iron.`,
           source: arizona,
         },
       ]

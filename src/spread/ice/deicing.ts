@@ -10,6 +10,7 @@ import {
   type Finding,
   fail,
   frozen,
+  numberIn,
   outOfRange,
   type Quantity,
   quantity,
@@ -95,6 +96,17 @@ const tooCold = 15;
 /** Where another source sets its upper figure, lb/1000 ft2. */
 const enough = 4;
 
+const celsius = (f: number): string => `${quantity(f, "°F").in("°C").toFixed(1)} °C`;
+
+/** Bounds that a source has in °F, in the unit of what was given. */
+const bounds = (unit: string, min: number, max?: number) => {
+  const own = unit === "°F" ? unit : "°C";
+  const hundredths = (f: number): number => 100 * quantity(f, "°F").in(own);
+  // inward, so that a bound that is typed back is taken
+  const at = { min: Math.ceil(hundredths(min) - 1e-6) / 100, unit: own };
+  return max === undefined ? at : { ...at, max: Math.floor(hundredths(max) + 1e-6) / 100 };
+};
+
 const stepsOf = (input: unknown, path: string): readonly DeicingStep[] => {
   const steps = eachOf(expectList(input, path, "step", 50), path, (one, i): DeicingStep => {
     const at = `${path}[${i}]`;
@@ -131,7 +143,7 @@ const tableOf = (input: unknown): { readonly id: string; readonly steps: readonl
   });
 };
 
-const findingsOf = (f: number, lb: number | null): Finding[] => {
+const findingsOf = (f: number, lb: number | null, metric: boolean): Finding[] => {
   const found: Finding[] = [
     {
       code: "deicing/chloride",
@@ -146,7 +158,7 @@ const findingsOf = (f: number, lb: number | null): Finding[] => {
       code: "deicing/too-cold",
       severity: "warning",
       params: { belowF: tooCold },
-      text: `Dry salt melts too slowly below ${tooCold} °F of pavement. Use a wetted or another deicer, or sand for traction.`,
+      text: `Dry salt melts too slowly below ${metric ? celsius(tooCold) : `${tooCold} °F`} of pavement. Use a wetted or another deicer, or sand for traction.`,
       source: { ...wisconsin },
     });
   }
@@ -155,7 +167,7 @@ const findingsOf = (f: number, lb: number | null): Finding[] => {
       code: "deicing/sources-differ",
       severity: "note",
       params: { lbPer1000Ft2: enough },
-      text: `Watershed districts in Minnesota advise less than ${enough} lb/1000 ft2 on walks at any temperature.`,
+      text: `Watershed districts in Minnesota advise less than ${metric ? `${numberIn({ value: enough, unit: "lb/1000 ft2" }, "g/m2").toFixed(1)} g/m2` : `${enough} lb/1000 ft2`} on walks at any temperature.`,
       source: { ...elmCreek },
     });
   }
@@ -191,31 +203,27 @@ export const deicingRate = (input: {
   readonly prewet?: "none" | "a third less";
 }): DeicingRate => {
   const fields = expectFields(input, ["pavement", "table", "prewet"]);
-  const { f, table, prewet } = allOf({
-    f: () => {
+  const { pavement, table, prewet } = allOf({
+    pavement: () => {
       if (fields.pavement === undefined)
         return fail("missing", "pavement", undefined, "the temperature of the pavement");
       const t = expectQuantity(fields.pavement, { dimension: "temperature", of: "none" }, "pavement");
       const degrees = t.in("°F");
       return degrees >= -60 && degrees <= 40
-        ? degrees
-        : outOfRange(
-            "pavement",
-            t,
-            { min: -60, max: 40, unit: "°F" },
-            "{}: above that nothing freezes to it",
-          );
+        ? t
+        : outOfRange("pavement", t, bounds(t.unit, -60, 40), "{}: above that nothing freezes to it");
     },
     table: () => tableOf(fields.table),
     prewet: () =>
       fields.prewet === undefined ? "none" : expectOneOf(fields.prewet, ["none", "a third less"], "prewet"),
   });
+  const f = pavement.in("°F");
   const step = table.steps.find(({ fromF }) => fromF === null || f >= fromF - 1e-9);
   if (step === undefined) {
     return outOfRange(
       "pavement",
-      fields.pavement,
-      { min: table.steps[table.steps.length - 1]?.fromF ?? -60, unit: "°F" },
+      pavement,
+      bounds(pavement.unit, table.steps[table.steps.length - 1]?.fromF ?? -60),
       "{}, which the table covers: its last step can end with null",
     );
   }
@@ -226,6 +234,6 @@ export const deicingRate = (input: {
     version: 1,
     rate: lb === null ? null : quantity(lb, "lb/1000 ft2", "product"),
     table: table.id,
-    findings: findingsOf(f, lb),
+    findings: findingsOf(f, lb, pavement.unit !== "°F"),
   };
 };

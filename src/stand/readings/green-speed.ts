@@ -95,16 +95,19 @@ export const greenSpeed = (input: {
 const mostApart = 8;
 
 const apart = (rolls: readonly Length[], path: string): Finding[] => {
+  const metric = isMetric((rolls[0] as Length).unit);
   const inches = rolls.map((roll) => roll.in("in"));
   const spread = Math.max(...inches) - Math.min(...inches);
   if (spread <= mostApart * (1 + 1e-9)) return [];
+  const [told, most, unit] = metric ? [spread * 2.54, mostApart * 2.54, "cm"] : [spread, mostApart, "in"];
+  const shown = fixedApart(told, most, 1);
   return [
     {
       code: "green-speed/rolls-apart",
       severity: "caution",
       path,
       params: { way: path, inches: Number(spread.toFixed(1)), most: mostApart },
-      text: `The rolls ${path}hill are ${fixedApart(spread, mostApart, 1)(spread)} in apart, more than ${mostApart}: roll them again.`,
+      text: `The rolls ${path}hill are ${shown(told)} ${unit} apart, more than ${metric ? shown(most) : most}: roll them again.`,
       source: instructions,
     },
   ];

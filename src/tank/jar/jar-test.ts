@@ -153,6 +153,7 @@ const jarStrength = ({ jar, products }: ReadJarInput, measured: readonly JarAmou
       name: products[i]?.mix.name ?? id,
       amount,
       perVolume: products[i]?.perVolume === true,
+      rateUnit: `${products[i]?.rate.unit}`,
       path: `products[${i}].rate`,
     })),
     jar,

@@ -80,17 +80,19 @@ export const loadAmounts = (input: {
     const { value, findings } = productLoads(product, loads, byForm, at);
     const limits = loadLimitFindings(product, value, loads, `${at}.`);
     const path = `${at}.rate`;
-    const perVolume = expectRate(product.rate, path).basis === "spray volume";
-    return { value, name: product.name ?? product.id, path, perVolume, findings: [...findings, ...limits] };
+    const { basis, rate } = expectRate(product.rate, path);
+    const told = { perVolume: basis === "spray volume", rateUnit: rate.unit };
+    return { value, name: product.name ?? product.id, path, ...told, findings: [...findings, ...limits] };
   });
   const strength = loads.loads.flatMap(({ number, volume }, i) =>
     strengthFindings(
-      shared.map(({ value, name, perVolume, path }) => ({
+      shared.map(({ value, name, perVolume, rateUnit, path }) => ({
         id: value.id,
         name,
         amount: (value.loads[i] as LoadShare).amount,
         exact: (value.loads[i] as LoadShare).exact,
         perVolume,
+        rateUnit,
         path,
       })),
       volume,

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Finding, fail, numberIn, type Quantity } from "../../quantity/index.js";
+import { type Finding, fail, numberIn, type Quantity, unitSystem } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import type { ProductAmount } from "./load-amount-types.js";
 
@@ -13,6 +13,8 @@ export interface PartOfLoad {
   readonly exact?: ProductAmount;
   /** Whether its rate is per volume of spray: the slip of "per gal" for "per 100 gal" is possible then. */
   readonly perVolume: boolean;
+  /** The unit that its rate was told in: the words for a slip follow it. */
+  readonly rateUnit: string;
   readonly path: string;
 }
 
@@ -30,10 +32,16 @@ const muchLiquid = 0.5;
 
 type Spray = Quantity<"volume", "spray">;
 
+/** Whether a rate is a metric one; of a percentage the volume says it. */
+const isMetric = (rateUnit: string, load: Spray): boolean => {
+  const system = unitSystem(rateUnit);
+  return (system === "both" ? unitSystem(load.unit) : system) === "metric";
+};
+
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const tooStrong = (
-  { name, path, amount, exact }: PartOfLoad,
+  { name, path, amount, exact, rateUnit }: PartOfLoad,
   dry: boolean,
   load: Spray,
   what: string,
@@ -45,7 +53,7 @@ const tooStrong = (
     amount,
     asRated !== undefined && !exceeds(asRated, dry ? mostDry : 1)
       ? `a load that holds the smallest measure of ${name}: ${lower(what)} is only ${amountText(load)} of spray; split the loads evenly, or measure in smaller steps`
-      : `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${name} per 100 gal, or is the volume of spray per area too small?`,
+      : `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${name} per 100 ${isMetric(rateUnit, load) ? "L" : "gal"}, or is the volume of spray per area too small?`,
   );
 };
 
@@ -82,10 +90,14 @@ export const strengthFindings = (
   }
   return shares.flatMap(({ part, dry, perLiter }): readonly Finding[] => {
     if (!exceeds(perLiter, dry ? muchDry : muchLiquid)) return [];
-    const { id, name, path, amount, perVolume } = part;
+    const { id, name, path, amount, perVolume, rateUnit } = part;
+    const metric = isMetric(rateUnit, load);
     const slip = perVolume
-      ? "Is its rate per 100 gal, and not per gal?"
-      : "Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?";
+      ? `Is its rate per 100 ${metric ? "L, and not per L" : "gal, and not per gal"}?`
+      : `Is its rate per ${metric ? "hectare, and not per 100 m2" : "acre, and not per 1000 ft2"}, and is the volume of spray per area right?`;
+    const strength = Number(
+      numberIn({ value: perLiter, unit: "kg/L" }, metric ? "g/L" : "lb/gal").toPrecision(3),
+    );
     return [
       {
         code: dry ? "load/much-dry-product" : "load/more-product-than-water",
@@ -98,7 +110,7 @@ export const strengthFindings = (
           load: load.value,
           loadUnit: load.unit,
         },
-        text: `${what} takes ${amountText(amount)} of ${name} in ${amountText(load)} of spray: ${dry ? `${Number((numberIn(amount, "lb") / load.in("gal")).toPrecision(3))} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
+        text: `${what} takes ${amountText(amount)} of ${name} in ${amountText(load)} of spray: ${dry ? `${strength} ${metric ? "g per L" : "lb per gallon"}, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
         source: "common practice, no source",
       },
     ];

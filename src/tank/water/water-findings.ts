@@ -1,6 +1,6 @@
 import { figuresApart, roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
-import { type Finding, type Quantity, quantity } from "../../quantity/index.js";
+import { type Finding, numberIn, type Quantity, quantity } from "../../quantity/index.js";
 import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate, WaterIons } from "./ammonium-sulfate.js";
 import type { AlkalineHydrolysis } from "./hydrolysis.js";
 import { carrierPHs, hardnessThresholds } from "./water-facts.js";
@@ -140,11 +140,16 @@ export const sulfateFindings = (
   const has = given.in("lb/gal") * 100;
   if (exceeds(most, has)) {
     const told = roundedApart(has, most, 3);
+    const [grams, least] = [has, most].map((lb) => numberIn({ value: lb, unit: "lb/gal" }, "g/L")) as [
+      number,
+      number,
+    ];
+    const metric = roundedApart(grams, least, 3);
     findings.push({
       code: "water/sulfate-below-minimum",
       severity: "warning",
       params: { poundsPer100Gallons: has, minimum: most },
-      text: `The mix has ${told(has)} lb of ammonium sulfate per 100 gal, less than the ${told(most)} lb that the published equation gives as the minimum for this water.`,
+      text: `The mix has ${told(has)} lb of ammonium sulfate per 100 gal (${metric(grams)} g per 100 L), less than the ${told(most)} lb (${metric(least)} g) that the published equation gives as the minimum for this water.`,
       source,
     });
   }

@@ -1,6 +1,7 @@
 import { fixedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import type { Finding } from "../../quantity/index.js";
+import { numberIn } from "../../quantity/index.js";
 import {
   type Flow,
   flow,
@@ -48,11 +49,14 @@ export interface PipeVelocity {
 export const pipeVelocity = (input: { readonly flow: Flow; readonly diameter: Length }): PipeVelocity => {
   const q = readRecord(input, { flow, diameter: length }, "a record with flow and diameter");
   const speed = made(speedOf(q.flow, q.diameter), "m/s", "length/time");
-  const feet = speed.in("ft/s");
+  const [feet, metric] = [speed.in("ft/s"), isMetric(q.diameter.unit)];
+  const [told, unit] = metric ? ([speed.value, "m/s"] as const) : ([feet, "ft/s"] as const);
+  const usual = metric ? numberIn({ value: 5, unit: "ft/s" }, "m/s") : 5;
+  const shown = fixedApart(told, usual, 1);
   return {
     type: "pipe-velocity",
     version: 1,
-    value: isMetric(q.diameter.unit) ? speed : made(feet, "ft/s", "length/time"),
+    value: metric ? speed : made(feet, "ft/s", "length/time"),
     findings: exceeds(feet, 5)
       ? [
           {
@@ -60,7 +64,7 @@ export const pipeVelocity = (input: { readonly flow: Flow; readonly diameter: Le
             severity: "caution",
             path: "flow",
             params: { feetPerSecond: feet, usual: 5 },
-            text: `Water runs at ${fixedApart(feet, 5, 1)(feet)} ft/s: above 5 ft/s, closing valves cause water hammer.`,
+            text: `Water runs at ${shown(told)} ${unit}: above ${metric ? shown(usual) : usual} ${unit}, closing valves cause water hammer.`,
             source: "common practice, no source",
           },
         ]

@@ -146,13 +146,20 @@ const feltF = (
 const bandOf = (f: number, table: HeatTableName): HeatCategory | undefined =>
   [...heatTables[table].categories].reverse().find(({ fromF }) => !exceeds(fromF, f));
 
-const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTableName): Finding[] => {
+const findingsOf = (
+  f: number,
+  category: HeatCategory | undefined,
+  table: HeatTableName,
+  unit: string,
+): Finding[] => {
+  const told = (degrees: number): string =>
+    unit === "°F" ? `${degrees} °F` : `${quantity(degrees, "°F").in("°C").toFixed(1)} °C`;
   const found: Finding[] = [
     {
       code: "heat-index/shade",
       severity: category === undefined ? "note" : "caution",
       params: { addF: 15 },
-      text: "The heat index is for shade and light wind. Full sun can add up to 15 °F (8 °C). Impermeable protective clothing adds more.",
+      text: `The heat index is for shade and light wind. Full sun can add up to ${unit === "°F" ? "15 °F (8 °C)" : "8 °C"}. Impermeable protective clothing adds more.`,
       source: fullSun,
     },
   ];
@@ -171,7 +178,7 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
       code: "heat-index/higher-in-other-table",
       severity: "warning",
       params: { category: other.name, fromF: other.fromF },
-      text: `Another table of the weather service calls this ${other.name}: there it begins at ${other.fromF} °F.`,
+      text: `Another table of the weather service calls this ${other.name}: there it begins at ${told(other.fromF)}.`,
       source: heatTables[sooner].source,
     });
   }
@@ -180,7 +187,7 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
       code: "heat-index/beyond-chart",
       severity: "warning",
       params: { highestF: highestPrinted },
-      text: `Above ${highestPrinted} °F, the highest figure of the chart. The equation is not valid for air that hot and humid.`,
+      text: `Above ${told(highestPrinted)}, the highest figure of the chart. The equation is not valid for air that hot and humid.`,
       source: equationPage,
     });
   }
@@ -247,6 +254,6 @@ export const heatIndex = (input: {
     adjustment,
     category: category?.name ?? null,
     table,
-    findings: findingsOf(f, category, table),
+    findings: findingsOf(f, category, table, temperature.unit),
   };
 };

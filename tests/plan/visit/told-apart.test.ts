@@ -22,7 +22,9 @@ describe("a hair over", () => {
     expect(texts(job(48.825), "limit/")).toEqual([
       "whole site: 1.00001 lb/1000 ft2 of N in one application is over the stated limit of 1 (0 before, 1.00001 now).",
     ]);
-    expect(texts(job(48.825), "nitrogen/above")[0]).toContain("1.00001 lb of N per 1000 ft2");
+    expect(texts(job(48.825), "nitrogen/above")[0]).toContain(
+      "48.83 kg/ha of N in one application is above the common advice of 48.82 kg/ha.",
+    );
     expect(texts(job(48.824), "limit/")).toEqual([]);
   });
 

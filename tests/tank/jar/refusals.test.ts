@@ -183,10 +183,10 @@ describe("what the jar says beyond its amounts", () => {
     const text = (rate: JarProduct["rate"]) =>
       jarTest({ jar, applicationVolume, products: [{ id: "a", formulation: "SL", rate }] }).findings[0]?.text;
     expect(text(quantity(60, "% v/v", "product:a/spray"))).toMatch(
-      /^The jar takes 600 mL of a .*per 100 gal, and not per gal\?$/,
+      /^The jar takes 600 mL of a .*per 100 L, and not per L\?$/,
     );
     expect(text(quantity(240, "L/ha", "product:a"))).toMatch(
-      /^The jar takes 600 mL of a .*per acre, and not per 1000 ft2, /,
+      /^The jar takes 600 mL of a .*per hectare, and not per 100 m2, /,
     );
   });
 

@@ -143,12 +143,18 @@ describe("findings of the amounts", () => {
       path: "products[0].rate",
       params: { product: "a", amount: 26, unit: "kg", load: 100, loadUnit: "L" },
     });
-    // 26 kg are 57.3 lb, 100 L are 26.4 gal.
+    // 26 kg in 100 L; the same rate in pounds and gallons is 57.3 lb in 26.4 gal.
     expect(byArea?.text).toBe(
-      "Load 1 takes 26 kg of a in 100 L of spray: 2.17 lb per gallon, more than most dry products dissolve or stay suspended at. Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?",
+      "Load 1 takes 26 kg of a in 100 L of spray: 260 g per L, more than most dry products dissolve or stay suspended at. Is its rate per hectare, and not per 100 m2, and is the volume of spray per area right?",
+    );
+    const [byAcre] = told(quantity(26 / 0.45359237 / 2.4710538, "lb/acre", "product:a"));
+    expect(byAcre?.text).toMatch(
+      /: 2\.17 lb per gallon, more than .* Is its rate per acre, and not per 1000 ft2, and/,
     );
     const [byVolume] = told(quantity(0.26, "kg/L", "product:a/spray"));
-    expect(byVolume?.text).toMatch(/stay suspended at\. Is its rate per 100 gal, and not per gal\?$/);
+    expect(byVolume?.text).toMatch(/stay suspended at\. Is its rate per 100 L, and not per L\?$/);
+    const [byGallon] = told(quantity(2.2, "lb/gal", "product:a/spray"));
+    expect(byGallon?.text).toMatch(/stay suspended at\. Is its rate per 100 gal, and not per gal\?$/);
   });
 
   test("more liquid than water is told from beyond half", () => {
