@@ -12,14 +12,14 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 
+export type { Share, Time } from "../quantity/index.js";
+
 /** An amount of money in one currency. */
 export type Money<C extends string> = Quantity<`money:${C}`, "none">;
 /** Money per time: a wage, a machine rate. */
 export type MoneyPerTime<C extends string> = Quantity<`money:${C}/time`, "none">;
 /** A span of time. */
-export type Time = Quantity<"time", "none">;
 /** A share. */
-export type Share = Quantity<"1", "none">;
 
 /** Money as it was read: the number in the unit asked for, and the currency. */
 export interface Cash {

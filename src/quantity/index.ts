@@ -87,6 +87,16 @@ export { inUnit, likeQuantity, numberIn, ofKind, perOf, timesOf } from "./value/
 export { type CheckedCurrency, money } from "./value/money.js";
 export type { Addend } from "./value/kinds.js";
 export { expectQuantity } from "./value/expect-quantity.js";
+export type {
+  Area,
+  Length,
+  Pressure,
+  Share,
+  Speed,
+  Temperature,
+  Time,
+  Volume,
+} from "./value/plain-quantities.js";
 export { Quantity, quantity, quantityOf } from "./value/quantity.js";
 
 // text: what people type and what is printed: parsing, suggestions, formatting, UCUM codes.

@@ -1,8 +1,9 @@
-import { expectQuantity, fail, outOfRange, Quantity, quantity } from "../quantity/index.js";
+import { type Area, expectQuantity, fail, outOfRange, Quantity, quantity } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
+export type { Area } from "../quantity/index.js";
+
 /** An area, as the shapes give it. */
-export type Area = Quantity<"area", "none">;
 
 /** An area of ground: of nothing, or tagged as what is treated. */
 export type GroundArea = Area | Quantity<"area", "treated">;

@@ -69,6 +69,7 @@ export { type WaterDose, waterDose } from "./ponds/water-dose.js";
 // materials: how much loose material covers ground, and what it weighs.
 export {
   type BulkDensity,
+  type BulkDensityInput,
   dryBulkDensity,
   type LooseMaterial,
   looseMaterials,

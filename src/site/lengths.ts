@@ -4,14 +4,15 @@ import {
   expectList,
   expectQuantity,
   fail,
+  type Length,
   outOfRange,
-  type Quantity,
   quantity,
 } from "../quantity/index.js";
 import { recordWith } from "./records.js";
 
+export type { Length } from "../quantity/index.js";
+
 /** A length, as the shapes take it. */
-export type Length = Quantity<"length", "none">;
 
 /** The units in which a shape is worked out: the unit of its first length where that has a square. */
 const units = {

@@ -1,8 +1,9 @@
-import { expectQuantity, fail, outOfRange, type Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, fail, outOfRange, quantity, type Volume } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
+export type { Volume } from "../quantity/index.js";
+
 /** A volume of space, of water or of loose material: of no substance. */
-export type Volume = Quantity<"volume", "none">;
 
 /** Takes a volume that is there, or throws. */
 export const volumeOf = (

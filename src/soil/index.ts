@@ -1,7 +1,12 @@
 // A laboratory report turned into amendments, by the convention of the laboratory that wrote it.
 
 // report: what the figures of a report mean: units, charge, layers of soil, exchange capacity.
-export { type AcidityBuffer, acidityBuffers, acidityFromBuffer } from "./report/buffer-acidity.js";
+export {
+  type AcidityBuffer,
+  acidityBuffers,
+  acidityFromBuffer,
+  type BufferTerm,
+} from "./report/buffer-acidity.js";
 export {
   type EquivalentWeights,
   equivalentWeight,
@@ -18,7 +23,13 @@ export {
 } from "./report/exchange-capacity.js";
 export { contentOfCharge, exchangeableCharge } from "./report/soil-charge.js";
 export { amountInSoil, contentInSoil } from "./report/soil-content.js";
-export { type AssumedSoil, assumedSoils, type SoilLayer, soilMass } from "./report/soil-layer.js";
+export {
+  type AssumedLayer,
+  type AssumedSoil,
+  assumedSoils,
+  type SoilLayer,
+  soilMass,
+} from "./report/soil-layer.js";
 
 // lime: how much lime a soil needs, by the method of the laboratory.
 export type { LimeSubstance } from "./lime/found-requirement.js";
@@ -64,9 +75,15 @@ export {
 } from "./acidify/sulfur-to-incorporate.js";
 
 // sodium: gypsum and its kin for a sodic soil.
-export { gypsumEquivalent, type SodicAmendment, sodicAmendments } from "./sodium/gypsum-equivalent.js";
+export {
+  type CalciumSource,
+  gypsumEquivalent,
+  type SodicAmendment,
+  sodicAmendments,
+} from "./sodium/gypsum-equivalent.js";
 export {
   type GypsumConvention,
+  type GypsumDepth,
   type GypsumRequirement,
   gypsumRequirement,
 } from "./sodium/gypsum-requirement.js";

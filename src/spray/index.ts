@@ -59,7 +59,7 @@ export {
   pulseWidth,
 } from "./nozzle/pulse-width.js";
 export { readTip, type StampedTip } from "./nozzle/tip-stamp.js";
-export type { CandidateTip, SpeedRange } from "./nozzle/tip-candidates.js";
+export type { CandidateTip, DropletRange, SpeedRange } from "./nozzle/tip-candidates.js";
 export { type TipChoice, type TipChoices, type TipStep, tipChoices } from "./nozzle/tip-choices.js";
 
 // active: active ingredient and acid equivalent, and what was applied.

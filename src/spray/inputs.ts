@@ -2,6 +2,7 @@ import { eachOf } from "../numeric/house.js";
 import { expectReadings } from "../numeric/index.js";
 import { dimensionDue } from "../quantity/house.js";
 import {
+  type Area,
   expectAmount,
   expectQuantity,
   fail,
@@ -9,10 +10,12 @@ import {
   outOfRange,
   type Quantity,
   quantityOf,
+  type Share,
   unitSystem,
 } from "../quantity/index.js";
 
 export { eachOf, mostItems } from "../numeric/house.js";
+export type { Area, Length, Pressure, Share, Speed, Time } from "../quantity/index.js";
 
 /**
  * What comes out of the nozzles: finished spray, the water of a calibration, or a product that is put on undiluted.
@@ -21,13 +24,6 @@ export { eachOf, mostItems } from "../numeric/house.js";
 export type Carrier = "spray" | "water" | "product" | `product:${string}`;
 
 const isCarrier = (of: string): boolean => of === "spray" || of === "water" || /^product(:[^/]+)?$/.test(of);
-
-export type Length = Quantity<"length", "none">;
-export type Area = Quantity<"area", "none">;
-export type Time = Quantity<"time", "none">;
-export type Speed = Quantity<"length/time", "none">;
-export type Pressure = Quantity<"pressure", "none">;
-export type Share = Quantity<"1", "none">;
 
 /** Takes a quantity of a dimension that is above zero. */
 export const positive = <const D extends string, const S extends string = "none">(

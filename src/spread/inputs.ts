@@ -1,16 +1,22 @@
 import { described, dimensionDue } from "../quantity/house.js";
-import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
+import {
+  type Area,
+  allOf,
+  checks,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+} from "../quantity/index.js";
 
-export type Length = Quantity<"length", "none">;
-export type Area = Quantity<"area", "none">;
+export type { Area, Length, Speed, Time } from "../quantity/index.js";
+
 /** Ground, whatever its tag: none, or how it was measured. */
 export type AnyArea =
   | Area
   | Quantity<"area", "treated">
   | Quantity<"area", "gross">
   | Quantity<"area", "plan">;
-export type Time = Quantity<"time", "none">;
-export type Speed = Quantity<"length/time", "none">;
 
 type Bound = "positive" | "non-negative";
 

@@ -1,9 +1,17 @@
 import { dimensionDue } from "../quantity/house.js";
-import { allOf, expectFields, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
+import {
+  type Area,
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  type Length,
+  outOfRange,
+  type Quantity,
+  type Share,
+} from "../quantity/index.js";
 
-export type Length = Quantity<"length", "none">;
-export type Area = Quantity<"area", "none">;
-export type Share = Quantity<"1", "none">;
+export type { Area, Length, Share } from "../quantity/index.js";
 
 /** Takes a quantity that is there, or throws with its path. */
 export const given = <const D extends string, const S extends string>(

@@ -3,8 +3,7 @@ import { expectQuantity, expectText, fail, outOfRange, type Quantity, toldAt } f
 import { asFinishedSpray, type FinishedSpray, type MeasuredSpray } from "../spray/index.js";
 
 export { eachOf, mostItems } from "../numeric/house.js";
-
-export type Share = Quantity<"1", "none">;
+export type { Share } from "../quantity/index.js";
 
 /** Spray per area as it was wanted or measured: a quantity, an estimate of one, or the record of a calibration. */
 export type SprayPerArea = MeasuredSpray<"volume/area", "spray"> | MeasuredSpray<"volume/area", "water">;

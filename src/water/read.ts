@@ -1,5 +1,6 @@
 import { dimensionNoun } from "../quantity/house.js";
 import {
+  type Area,
   type Bound,
   type Checks,
   checks,
@@ -8,24 +9,23 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  type Length,
   outOfRange,
+  type Pressure,
   type Problem,
   type Quantity,
   quantityOf,
   RatewrightError,
+  type Time,
 } from "../quantity/index.js";
 
-export type Length = Quantity<"length", "none">;
-export type Area = Quantity<"area", "none">;
+export type { Area, Length, Pressure, Share, Temperature, Time } from "../quantity/index.js";
+
 export type Volume = Quantity<"volume", "water">;
 export type Flow = Quantity<"volume/time", "water">;
 export type Rate = Quantity<"length/time", "none">;
-export type Time = Quantity<"time", "none">;
-export type Share = Quantity<"1", "none">;
 export type Slope = Quantity<"length/length", "none">;
 export type PerTime = Quantity<"1/time", "none">;
-export type Pressure = Quantity<"pressure", "none">;
-export type Temperature = Quantity<"temperature", "none">;
 export type Angle = Quantity<"angle", "none">;
 export type Irradiance = Quantity<"irradiance", "none">;
 

@@ -8,7 +8,8 @@ export interface Compiler {
   readonly program: string;
 }
 
-const installed = (folder: string): Compiler => {
+/** The compiler that a folder has installed. */
+export const installed = (folder: string): Compiler => {
   const at = join(folder, "node_modules/typescript");
   const { version } = JSON.parse(readFileSync(join(at, "package.json"), "utf8")) as { version: string };
   return { version, program: join(at, "bin/tsc") };

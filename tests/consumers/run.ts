@@ -16,7 +16,8 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { blocksOfPage, runBlock } from "../examples/blocks.js";
-import { compilers } from "./compilers.js";
+import { writeAddOn } from "./add-on.js";
+import { compilers, installed } from "./compilers.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const here = dirname(fileURLToPath(import.meta.url));
@@ -81,6 +82,19 @@ try {
 }
 console.log(cloned, parsed, sum, target instanceof here.Quantity, name);
 `;
+
+/** A package on top of this one must find a name for each type that its declarations need. */
+const checkAddOn = (folder: string, compilerOptions: object): void => {
+  console.log("a package on top of this one, which writes its declarations");
+  const required = createRequire(join(folder, "here.cjs"));
+  const exported = names.map((name) => [name, Object.keys(required(name))] as const);
+  writeAddOn(folder, new Map(exported));
+  const config = join(folder, "add-on.json");
+  const options = { ...compilerOptions, declaration: true, emitDeclarationOnly: true, skipLibCheck: true };
+  writeFileSync(config, JSON.stringify({ compilerOptions: options, include: ["add-on"] }));
+  node(folder, installed(root).program, "-p", config);
+  console.log(`  has a name for each type in ${exported.flatMap(([, all]) => all).length} exports`);
+};
 
 const checkAll = async (parent: string): Promise<void> => {
   if (!existsSync(join(root, "dist/esm/index.js"))) throw new Error("there is no build: npm run build");
@@ -156,6 +170,8 @@ const checkAll = async (parent: string): Promise<void> => {
   const print = (file: string): string => `import("./out/${file}").then(({ rate }) => console.log(rate))`;
   equal("rate in lb/1000 ft2 (.mts)", node(typed, "-e", print("modern.mjs")), "3.75");
   equal("rate in lb/1000 ft2 (.cts)", node(typed, "-e", print("classic.cjs")), "3.75");
+
+  checkAddOn(typed, compilerOptions);
 
   console.log(`the first example of README.md (line ${first.line})`);
   const required = createRequire(join(cjs, "here.cjs"));

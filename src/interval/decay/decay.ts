@@ -10,9 +10,8 @@ import {
   plainCopy,
   type Quantity,
   quantity,
+  type Time,
 } from "../../quantity/index.js";
-
-type Time = Quantity<"time", "none">;
 
 const timeIn = (input: unknown, path: string, bound: "positive" | "non-negative"): number =>
   expectQuantity(input, { dimension: "time", of: "none", bound }, path).in("d");

@@ -1,11 +1,17 @@
 import { wholeSite } from "../../ledger/house.js";
-import { type FactSource, numberIn, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import {
+  type FactSource,
+  type Length,
+  numberIn,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { reducedBuffer } from "../../site/index.js";
 import type { EdgeFact } from "../limit/edge-facts.js";
 import { type ApplicationFacts, plainWord, reaches } from "../limit/limit-condition.js";
 import type { ReadLimit } from "../limit/read-types.js";
 
-type Length = Quantity<"length", "none">;
 type BufferLimit = Extract<ReadLimit, { kind: "buffer" }>;
 
 /** What a buffer comes to along one edge. */

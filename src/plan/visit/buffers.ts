@@ -8,7 +8,15 @@ import {
   type ReadLimit,
   slowShareOfRow,
 } from "../../limits/house.js";
-import { type Finding, inUnit, type Quantity, quantity, quantityOf, sum } from "../../quantity/index.js";
+import {
+  type Area,
+  type Finding,
+  inUnit,
+  type Quantity,
+  quantity,
+  quantityOf,
+  sum,
+} from "../../quantity/index.js";
 import { bufferArea, type SiteShape } from "../../site/index.js";
 import { edgesOfShape } from "../job/read-edges.js";
 import type { ReadJob } from "../job/read-job.js";
@@ -17,8 +25,6 @@ import { visitRow } from "./nutrient-account.js";
 import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
 import { allWithFindings, type WithFindings } from "./with-findings.js";
-
-type Area = Quantity<"area", "none">;
 
 /** The distances that a treatment keeps on one part of the site, and the area that they leave. */
 export interface BufferOrder {

@@ -1,5 +1,5 @@
 import { addHours, type Instant } from "../../calendar/index.js";
-import type { Finding, Quantity } from "../../quantity/index.js";
+import type { Finding, Length, Quantity, Time } from "../../quantity/index.js";
 import { runTime } from "../../water/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { ReadWater } from "../job/read-water.js";
@@ -7,9 +7,6 @@ import type { ReadTreatment } from "../job/treatments.js";
 import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
 import { waterFindings } from "./watering-findings.js";
 import { type Weighed, weighed } from "./watering-grounds.js";
-
-type Length = Quantity<"length", "none">;
-type Time = Quantity<"time", "none">;
 
 /** What is to be done with water after a treatment: the strictest that the labels of its products state. */
 export interface Watering {

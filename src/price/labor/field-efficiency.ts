@@ -1,20 +1,19 @@
 import {
+  type Area,
   allOf,
   expectFields,
   expectQuantity,
   fail,
   inUnit,
+  type Length,
   plainCopy,
   type Quantity,
   quantity,
+  type Speed,
   unitSystem,
 } from "../../quantity/index.js";
 import { effectiveFieldCapacity } from "../../spread/index.js";
 import { expectHours, expectShare, type Share, type Time } from "../cash.js";
-
-type Area = Quantity<"area", "none">;
-type Length = Quantity<"length", "none">;
-type Speed = Quantity<"length/time", "none">;
 
 /** How a machine spends its time over one load, and the efficiency that it comes to. */
 export interface FieldEfficiency {

@@ -1,6 +1,7 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
 import { described } from "../../quantity/house.js";
 import {
+  type Area,
   allOf,
   checks,
   expectFields,
@@ -9,16 +10,13 @@ import {
   expectQuantity,
   expectText,
   fail,
+  type Length,
   outOfRange,
-  type Quantity,
   quantity,
+  type Speed,
 } from "../../quantity/index.js";
 import { effectiveFieldCapacity } from "../../spread/index.js";
 import { expectHours, type Share, type Time } from "../cash.js";
-
-type Area = Quantity<"area", "none">;
-type Length = Quantity<"length", "none">;
-type Speed = Quantity<"length/time", "none">;
 
 /** A task that a machine or a person does over an area. */
 export interface LaborTask {

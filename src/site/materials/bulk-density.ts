@@ -58,7 +58,8 @@ export const wetOverDry = (record: Readonly<Record<string, unknown>>, at = ""): 
   return basis === "dry weight" ? 1 + (share as number) : 1 / (1 - (share as number));
 };
 
-interface DensityInput {
+/** A bulk density with the moisture at which it holds, and of what weight the moisture is a share. */
+export interface BulkDensityInput {
   readonly bulkDensity: BulkDensity;
   readonly moisture: Quantity<"1", "none">;
   readonly basis: MoistureBasis;
@@ -99,7 +100,7 @@ const densityAt = (input: unknown, turn: (density: number, wet: number) => numbe
  * Number(sand.in("g/mL").toFixed(2)); // => 1.5
  * ```
  */
-export const dryBulkDensity = (input: DensityInput): BulkDensity =>
+export const dryBulkDensity = (input: BulkDensityInput): BulkDensity =>
   densityAt(input, (density, wet) => density / wet);
 
 /**
@@ -125,7 +126,7 @@ export const dryBulkDensity = (input: DensityInput): BulkDensity =>
  * Math.round(load.in("lb/yd3")); // => 2862
  * ```
  */
-export const moistBulkDensity = (input: DensityInput): BulkDensity =>
+export const moistBulkDensity = (input: BulkDensityInput): BulkDensity =>
   densityAt(input, (density, wet) => density * wet);
 
 /** What a loose material weighs, as printed. */

@@ -12,7 +12,8 @@ import {
 } from "../../quantity/index.js";
 import { expectBufferPH } from "./expect-ph.js";
 
-interface BufferTerm {
+/** How one laboratory reads acidity off the pH of its buffer. */
+export interface BufferTerm {
   /** The pH at which the buffer starts: a soil without acidity leaves it there. */
   readonly start: number;
   /** Milliequivalents for each unit of pH below the start. */

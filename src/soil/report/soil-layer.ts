@@ -12,7 +12,7 @@ import {
 } from "../../quantity/index.js";
 
 /** A weight of soil that a report or a handbook takes for granted. */
-interface AssumedLayer {
+export interface AssumedLayer {
   readonly mass: number;
   readonly unit: "lb/acre" | "kg/ha";
   readonly depth: number;

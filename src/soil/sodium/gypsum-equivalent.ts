@@ -1,7 +1,8 @@
 import { type ChemicalElement, formulaWeight } from "../../nutrient/index.js";
 import { expectOneOf, frozen } from "../../quantity/index.js";
 
-interface CalciumSource {
+/** What a material is made of, and the calcium that it brings. */
+export interface CalciumSource {
   readonly formula: Readonly<Partial<Record<ChemicalElement, number>>>;
   /** Moles of calcium that a mole brings, or sets free from lime. */
   readonly calcium: number;

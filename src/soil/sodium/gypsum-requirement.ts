@@ -44,7 +44,8 @@ export interface GypsumRequirement {
   readonly source: FactSource;
 }
 
-interface ByConvention {
+/** The layer of soil that the gypsum is to work in: its weight, or its depth and a convention. */
+export interface GypsumDepth {
   readonly layer?: SoilLayer;
   readonly depth?: Quantity<"length", "none">;
   readonly convention?: GypsumConvention;
@@ -92,7 +93,7 @@ const percent = (input: unknown, path: string): number =>
  * ```
  */
 export const gypsumRequirement = (
-  input: ByConvention & {
+  input: GypsumDepth & {
     readonly capacity: Quantity<"exchange capacity", "none">;
     readonly sodiumPercent: Quantity<"1", "none">;
     readonly targetPercent: Quantity<"1", "none">;
@@ -144,7 +145,7 @@ interface PerMeq {
 }
 
 /** Pure gypsum for a meq/100 g of sodium in the layer. */
-const perMeqOf = (record: { readonly [K in keyof ByConvention]?: unknown }): PerMeq => {
+const perMeqOf = (record: { readonly [K in keyof GypsumDepth]?: unknown }): PerMeq => {
   const convention =
     record.convention === undefined
       ? "weight of soil"

@@ -23,7 +23,7 @@ export interface SpeedRange {
 }
 
 /** The finest and the coarsest class that will do. */
-export interface Droplets {
+export interface DropletRange {
   readonly finest: DropletClass;
   readonly coarsest: DropletClass;
 }
@@ -52,7 +52,7 @@ export const speedsOf = (input: unknown): SpeedRange => {
 };
 
 /** Takes the classes that are asked for, or throws with every problem. */
-export const dropletsOf = (input: Droplets | undefined): Droplets | undefined => {
+export const dropletsOf = (input: DropletRange | undefined): DropletRange | undefined => {
   if (input === undefined) return undefined;
   expectFields(input, ["finest", "coarsest"], "droplets");
   const ranks = allOf({

@@ -16,7 +16,7 @@ import { inRange, type PressureRange } from "./pressure.js";
 import {
   type CandidateTip,
   candidates,
-  type Droplets,
+  type DropletRange,
   dropletsOf,
   idOf,
   type SpeedRange,
@@ -70,7 +70,7 @@ interface Job {
   readonly speeds: SpeedRange;
   readonly spacing: Length;
   readonly waterFlow: Quantity<"volume/time", "water">;
-  readonly droplets: Droplets | undefined;
+  readonly droplets: DropletRange | undefined;
   readonly rating: SizeRating;
 }
 
@@ -123,7 +123,7 @@ export const tipChoices = (input: {
   readonly spacing: Length;
   readonly tips?: readonly CandidateTip[];
   readonly pressures?: PressureRange;
-  readonly droplets?: Droplets;
+  readonly droplets?: DropletRange;
   readonly density?: Quantity<"mass/volume", "none">;
   readonly rating?: SizeRating;
 }): TipChoices => {
@@ -177,7 +177,7 @@ const fields = [
 const readJob = (input: {
   readonly tips?: readonly CandidateTip[];
   readonly pressures?: PressureRange;
-  readonly droplets?: Droplets;
+  readonly droplets?: DropletRange;
   readonly density?: Quantity<"mass/volume", "none">;
   readonly rating?: SizeRating;
 }): { readonly job: Job; readonly tips: readonly CandidateTip[] } => {
@@ -277,7 +277,7 @@ const dropletsAt = (tip: CandidateTip, pressure: Pressure): DropletClass | undef
   return makes?.[makes.length - 1]?.makes;
 };
 
-const fitting = (one: DropletClass, { finest, coarsest }: Droplets): boolean => {
+const fitting = (one: DropletClass, { finest, coarsest }: DropletRange): boolean => {
   const rank = dropletRank(one, "droplets");
   return rank >= dropletRank(finest, "droplets") && rank <= dropletRank(coarsest, "droplets");
 };

@@ -7,13 +7,13 @@ import {
   outOfRange,
   type Quantity,
   quantity,
+  type Share,
 } from "../../quantity/index.js";
 import { eachOf, type Length, type Speed, type Time } from "../inputs.js";
 import { rateOfRun } from "./spread-rate.js";
 import type { TestArea } from "./test-area.js";
 import { timedRate } from "./timed-rate.js";
 
-type Share = Quantity<"1", "none">;
 type Given = Readonly<Record<string, unknown>>;
 
 /** Stands for the mean, to show what is wrong with the rest of a run before there is a mean. */

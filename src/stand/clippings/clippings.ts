@@ -9,10 +9,10 @@ import {
   numberIn,
   type Quantity,
   quantity,
+  type Volume,
 } from "../../quantity/index.js";
 import { given, isMetric, percentAt, type Share } from "../read.js";
 
-type Volume = Quantity<"volume", "none">;
 type VolumePerArea = Quantity<"volume/area", "none">;
 
 /** Dry mass in a volume of fresh clippings, as measured. */

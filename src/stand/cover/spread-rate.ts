@@ -6,13 +6,12 @@ import {
   frozen,
   type Quantity,
   quantity,
+  type Speed,
 } from "../../quantity/index.js";
 import { gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
 import { type Area, areaAt, given, isMetric, percentAt, type Share } from "../read.js";
 import { radiusOfCover } from "./lattice-cover.js";
 import { perWeek } from "./spread.js";
-
-type Speed = Quantity<"length/time", "none">;
 
 const moved = (before: number, after: number, days: number, potential: number, metric: boolean): Speed =>
   perWeek(((after - before) * 100) / (days * potential), metric);

@@ -1,7 +1,5 @@
-import { allOf, expectFields, type Finding, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, type Finding, fail, quantity, type Speed } from "../../quantity/index.js";
 import { given, type StatedShare, sourceAt, statedShareAt } from "../read.js";
-
-type Speed = Quantity<"length/time", "none">;
 
 /**
  * How fast the edge of a patch moves outwards where nothing holds it back: at a growth potential of 100 %

@@ -1,7 +1,13 @@
-import { allOf, expectFields, outOfRange, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  outOfRange,
+  type Quantity,
+  quantity,
+  type Speed,
+} from "../../quantity/index.js";
 import { given, type Length, lengthAt, wholeAt } from "../read.js";
 
-type Speed = Quantity<"length/time", "none">;
 type Turning = Quantity<"1/time", "none">;
 
 const metricSpeed = (unit: string): boolean => /^(mm|cm|m|km)\//.test(unit);

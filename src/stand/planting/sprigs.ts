@@ -10,10 +10,10 @@ import {
   frozen,
   type Quantity,
   quantity,
+  type Volume,
 } from "../../quantity/index.js";
 import { type Area, areaAt, given, isMetric } from "../read.js";
 
-type Volume = Quantity<"volume", "none">;
 type PerArea = Quantity<"volume/area", "none">;
 
 /** What one trade or region calls a bushel of sprigs. */

@@ -5,13 +5,11 @@ import {
   expectQuantity,
   fail,
   plainCopy,
-  type Quantity,
   quantity,
+  type Time,
 } from "../../quantity/index.js";
 import type { Share } from "../inputs.js";
 import { type HalfLife, halfLives } from "./half-lives.js";
-
-type Time = Quantity<"time", "none">;
 
 /** What has broken down by the time a tank is empty. */
 export interface HydrolysisLoss {

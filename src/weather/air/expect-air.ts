@@ -9,10 +9,12 @@ import {
   outOfRange,
   type Quantity,
   quantityOf,
+  type Temperature,
 } from "../../quantity/index.js";
 
+export type { Temperature } from "../../quantity/index.js";
+
 /** An air temperature. */
-export type Temperature = Quantity<"temperature", "none">;
 /** A relative humidity. */
 export type Humidity = Quantity<"1", "none">;
 
