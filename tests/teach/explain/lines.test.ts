@@ -88,6 +88,9 @@ describe("the working of a formula", () => {
       "0.5 gal water × 128 = 64 fl oz water",
       "64 fl oz water needs no rounding",
     ]);
+  });
+
+  it("has the unit of a share in a minute and of a change for each degree, too", () => {
     // 5 % of 200 gal in a minute is 10 gal/min; with 10 gal/min to the boom and a fifth more, 24 gal/min
     expect(
       lines("pump-capacity", {
