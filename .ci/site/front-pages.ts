@@ -20,6 +20,20 @@ export const searchPage = (): Page => ({
 <noscript><p>The search runs as a script. <a href="formulas/index.html">All formulas</a> are listed by room.</p></noscript>`,
 });
 
+/** What people ask first, and the page that answers it. */
+const firstQuestions: readonly (readonly [question: string, path: string])[] = [
+  ["How much product for this lawn?", "formulas/product-rate.html"],
+  ["How many bags?", "formulas/packages-for-need.html"],
+  ["What does my sprayer put down?", "formulas/calibration-by-catch.html"],
+  ["What does my spreader put down?", "formulas/spread-rate.html"],
+  ["How much goes into each load, and in what order?", "rooms/tank.html"],
+  ["When do we come back?", "rooms/interval.html"],
+  ["Is it under the limit, and how much is left?", "rooms/limits.html"],
+  ["What goes on paper for the crew and the office?", "rooms/plan.html"],
+  ["What went down this year?", "rooms/ledger.html"],
+  ["How do I build a quiz?", "rooms/teach.html"],
+];
+
 /** The first page. */
 export const homePage = (cases: readonly Page[]): Page => {
   const entries = catalogue();
@@ -29,6 +43,9 @@ export const homePage = (cases: readonly Page[]): Page => {
       const own = entries.filter((entry) => entry.room === room);
       return `<li><a href="formulas/index.html#${room}">${room}</a> <span class="count">${own.length}</span></li>`;
     })
+    .join("");
+  const questions = firstQuestions
+    .map(([question, path]) => `<li><a href="${path}">${question}</a></li>`)
     .join("");
   const list = cases.map(({ path, title }) => `<li><a href="${path}">${escaped(title)}</a></li>`).join("\n");
   return {
@@ -41,6 +58,8 @@ export const homePage = (cases: readonly Page[]): Page => {
 tank loads, calibration, areas, water, seed, prices. For the developer, the library behind them: <a href="start.html">start here</a>.</p>
 ${searchBox("home-search")}
 <p class="caution"><strong>Label first.</strong> ${labelRules}</p>
+<h2 id="first">What people ask first</h2>
+<ul class="columns">${questions}</ul>
 <h2 id="formulas">Formulas by room</h2>
 <ul class="rooms">${tiles}</ul>
 <h2 id="cases">Worked cases</h2>

@@ -17,6 +17,7 @@ import {
   read,
   referencePages,
   roomPage,
+  roomPages,
 } from "./repository.js";
 import { indexedFormula } from "./search-index.js";
 import { pageWords } from "./trade-words.js";
@@ -45,7 +46,8 @@ const partOf = (source: string): string | undefined =>
 const firstLine = (markdown: string): string => {
   const paragraph = markdown.split(/\n\n+/).find((part, n) => n > 0 && /^[A-Za-z`*[]/.test(part)) ?? "";
   const words = wordsOf(paragraph);
-  return /^.{20,}?[.?:](?=\s|$)/.exec(words)?.[0] ?? words.slice(0, 160);
+  const sentence = /^.{20,240}?[.?](?=\s|$)/.exec(words)?.[0];
+  return sentence ?? /^.{20,}?[.?:](?=\s|$)/.exec(words)?.[0].replace(/:$/, ".") ?? words.slice(0, 160);
 };
 
 /** A page of the formulas that a name in code leads to, where the catalogue has one. */
@@ -211,18 +213,21 @@ ${rooms.map(chapter).join("\n")}`,
 };
 
 const roomList = (): Page => {
-  const rows = markdownIn("docs")
-    .filter((source) => source !== "docs/evidence.md")
-    .map((source) => {
-      const title = (read(source).split("\n")[0] ?? "").replace(/^# /, "").replace(/`/g, "");
-      return `<li><a href="${pathOf(source).replace("rooms/", "")}">${escaped(title)}</a><p>${escaped(firstLine(read(source)))}</p></li>`;
-    });
+  const own = new Set(roomPages());
+  const row = (source: string): string => {
+    const title = (read(source).split("\n")[0] ?? "").replace(/^# /, "").replace(/`/g, "");
+    return `<li><a href="${pathOf(source).replace("rooms/", "")}">${escaped(title)}</a><p>${escaped(firstLine(read(source)))}</p></li>`;
+  };
+  const others = markdownIn("docs").filter((source) => source !== "docs/evidence.md" && !own.has(source));
   return {
     path: "rooms/index.html",
     title: "Rooms",
     part: "Rooms",
     kind: "text",
-    body: `<h1>Rooms</h1>\n<p>The library has a room for each subject. A page opens with the questions that the room answers.</p>\n<ul class="pages">${rows.join("\n")}</ul>`,
+    body: `<h1>Rooms</h1>\n<p>The library has a room for each subject. A page opens with the questions that the room answers.</p>
+<ul class="pages">${[...own].map(row).join("\n")}</ul>
+<h2 id="about">About the library</h2>
+<ul class="pages">${others.map(row).join("\n")}</ul>`,
   };
 };
 

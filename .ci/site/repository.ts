@@ -34,6 +34,13 @@ export const roomPage = (room: string): readonly string[] => {
   return existsSync(`${root}/${page}`) ? [page] : [];
 };
 
+/** The pages of the rooms; units and errors are those of the quantity. */
+export const roomPages = (): readonly string[] =>
+  markdownIn("docs").filter(
+    (page) =>
+      existsSync(page.replace(/^docs\/(.*)\.md$/, `${root}/src/$1`)) || /\/(units|errors)\.md$/.test(page),
+  );
+
 /** The questions that the tables of the rooms put, by the function that answers. */
 export const questionsByFunction = (): ReadonlyMap<string, readonly string[]> => {
   const found = new Map<string, string[]>();

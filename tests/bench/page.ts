@@ -147,7 +147,7 @@ const growth = ({ growth: series }: Results): string =>
       const text = `Milliseconds for ${name} against the ${of}, on two logarithmic axes`;
       return `![${text}](figures/${growthName(of)}.svg)
 
-${name[0]?.toUpperCase()}${name.slice(1)}: ${digits(first.ms)} ms for ${first.size.toLocaleString("en-US")} ${of}, ${digits(last.ms)} ms for ${last.size.toLocaleString("en-US")}. Twice the work takes ${times(doubling(points))} times as long at the far end.`;
+${name[0]?.toUpperCase()}${name.slice(1)}: ${digits(first.ms)} ms for ${first.size.toLocaleString("en-US")} ${first.size === 1 ? of.replace(/s\b/, "") : of}, ${digits(last.ms)} ms for ${last.size.toLocaleString("en-US")}. Twice the work takes ${times(doubling(points))} times as long at the far end.`;
     })
     .join("\n\n");
 
@@ -160,9 +160,9 @@ const spread = ({ tasks, kernels }: Results): string => {
   return `${Math.round(100 * (shares[shares.length >> 1] ?? 0))} %`;
 };
 
-const openings = `A typed quantity costs more than a bare number, for it carries its unit and its substance and is looked at when it is
-used. What that comes to, beside plain arithmetic and beside general-purpose unit libraries, is on this page, where others
-are faster too.`;
+const openings = `A typed quantity costs more than a bare number: it carries its unit and its substance, and both are checked each time it
+is used. This page says what that costs beside plain arithmetic and beside general-purpose unit libraries, also where
+those are faster.`;
 
 const questions = `| question | answer below |
 | --- | --- |

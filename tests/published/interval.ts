@@ -55,10 +55,10 @@ export const intervalChecks: readonly PublishedCheck[] = [
     entry: "interval-003",
     formulas: ["degreeDays"],
     source: {
-      title:
-        "Turf: crabgrass germination and preemergence programs (extract from Crop and Soil Environmental News, January 2007)",
+      title: "Turf: crabgrass germination and preemergence programs",
       publisher: "Virginia Tech / University of Delaware county extension",
       year: 2008,
+      where: "extract from Crop and Soil Environmental News, January 2007",
     },
     reached: "read",
     kind: "worked example",

@@ -248,7 +248,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     entry: "soil-033",
     formulas: ["leachingRequirement", "irrigationWithLeaching"],
     source: {
-      title: "Water quality for agriculture, Irrigation and Drainage Paper 29",
+      title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
       publisher: "FAO",
       year: 1985,
     },
@@ -458,7 +458,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     entry: "soil-116",
     formulas: ["adjustedSodiumRatio"],
     source: {
-      title: "Water quality for agriculture, Irrigation and Drainage Paper 29",
+      title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
       publisher: "FAO",
       year: 1985,
     },

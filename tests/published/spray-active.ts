@@ -35,9 +35,9 @@ const powder = (entry: string): PublishedCheck => ({
   entry,
   formulas: ["productForActive"],
   source: {
-    title: "Agrochemical and Pesticide Safety (handbook)",
+    title: "Agrochemical and Pesticide Safety (handbook extract)",
     publisher: "handbook",
-    where: "example 5",
+    where: "p. 128, example 5",
   },
   reached: read,
   given: "2 lb ai/acre of an 80 % wettable powder",

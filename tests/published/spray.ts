@@ -262,9 +262,10 @@ export const sprayChecks: readonly PublishedCheck[] = [
     entry: "spray-006",
     formulas: ["rateAtSpeed"],
     source: {
-      title: "The calibration of turfgrass and boom sprayers and spreaders",
+      title: "The Calibration of Turfgrass Boom Sprayers and Spreaders",
       publisher: "NC State Extension",
       where: "sprayer speed",
+      url: "https://content.ces.ncsu.edu/the-calibration-of-turfgrass-and-boom-sprayers-and-spreaders",
     },
     reached: read,
     given: "20 gal/acre at 3 mph, then 6 mph",

@@ -111,10 +111,10 @@ export const tankActiveChecks: readonly PublishedCheck[] = [
     entry: "mix-080",
     formulas: ["productForActive", "weightPerVolumeOf"],
     source: {
-      title: "Pesticide dilution table",
+      title: "Pesticide dilution table (G7510)",
       publisher: "University of Missouri Extension",
-      where: "G7510, table, rows of 1, 2 and 4 lb/gal",
-      url: "https://extension.missouri.edu./publications/g7510",
+      where: "table, rows of 1, 2 and 4 lb/gal",
+      url: "https://extension.missouri.edu/publications/g7510",
     },
     reached: "read",
     given: "percent of active ingredient in 100 gal of spray, with water taken as 8.0 lb/gal",

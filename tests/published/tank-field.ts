@@ -647,9 +647,9 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
     formulas: ["formulationOf"],
     source: {
       title: "Catalogue of pesticide formulation types and international coding system, 7th edition",
-      publisher: "CropLife International, Technical Monograph No. 2 (transcription)",
+      publisher: "CropLife International",
       year: 2017,
-      where: "list of codes",
+      where: "Technical Monograph No. 2, list of codes, in a transcription",
       url: "https://tom.ji42.com/?p=22735",
     },
     reached: read,

@@ -107,8 +107,8 @@ const orders: readonly Printed[] = [
     entry: "mix-006",
     mixingOrder: "iowa-state-2021",
     source: {
-      title: "Tank Mixing Procedures (Iowa State University)",
-      publisher: "SportsField Management",
+      title: "Tank Mixing Procedures",
+      publisher: "SportsField Management, by Iowa State University authors",
       year: 2021,
       where: "May, p. 21",
     },
@@ -185,7 +185,7 @@ const orders: readonly Printed[] = [
   {
     entry: "mix-010",
     mixingOrder: "ontario-wales",
-    source: { title: "Pest Patrol: order for tank mixing (W.A.L.E.S.)", publisher: "Country Guide" },
+    source: { title: "Pest Patrol: order for tank mixing", publisher: "Country Guide", where: "W.A.L.E.S." },
     steps: [["WP", "WG"], ["SC"], ["EC"], ["SL", "surfactant"]],
     water: [50, 75],
   },
@@ -420,7 +420,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
     kind: "transcription",
     formulas: ["codeMeanings"],
     source: {
-      title: "Catalogue of pesticide formulation types and international coding system, 7th ed.",
+      title: "Catalogue of pesticide formulation types and international coding system, 7th edition",
       publisher: "CropLife International",
       year: 2017,
     },
@@ -471,7 +471,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
     kind: "transcription",
     formulas: ["loadingOrder"],
     source: {
-      title: "Understanding the chemistry behind herbicide applications",
+      title: "Understanding the chemistry behind herbicide applications (field-day report)",
       publisher: "University of Wisconsin-Madison Division of Extension",
       year: 2024,
     },

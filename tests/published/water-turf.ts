@@ -463,7 +463,7 @@ export const waterTurfChecks: readonly PublishedCheck[] = [
     formulas: ["waterVolume"],
     source: {
       title: "Salinity guide: plant nutrients in recycled water",
-      publisher: "water-reuse salinity guide",
+      publisher: "a guide to water reuse",
       where: "text",
     },
     reached: "read",

@@ -22,7 +22,7 @@ export interface ApplicationsLeft<D extends string, S extends string> {
 
 /**
  * How many applications at a rate a maximum still holds, `n = floor((M - U) / R)`, where an application
- * that would miss by rounding noise counts: 73 less nothing at 7.3 is 10. All three are of one substance:
+ * that would miss by rounding noise counts: 0.6 at 0.2 is 3, where plain division gives 2.9999999999999996. All three are of one substance:
  * a maximum in active ingredient is compared with active ingredient, not with product.
  *
  * @param input.maximum - `M`, the most per area and period
@@ -36,7 +36,7 @@ export interface ApplicationsLeft<D extends string, S extends string> {
  * ```ts
  * import { applicationsLeft, quantity } from "ratewright";
  * const ai = (value: number) => quantity(value, "lb/acre", "ai");
- * applicationsLeft({ maximum: ai(73), rate: ai(7.3) }).count; // => 10
+ * applicationsLeft({ maximum: ai(0.6), rate: ai(0.2) }).count; // => 3
  * const left = applicationsLeft({ maximum: ai(2), used: ai(1.5), rate: ai(0.2) });
  * left.count; // => 2
  * Number(left.remainder.in("lb/acre").toFixed(3)); // => 0.1

@@ -54,7 +54,7 @@ export const usRestrictedUseRecord: RecordScheme = /* @__PURE__ */ frozen({
   name: "United States, restricted-use pesticides of private applicators (7 CFR 110)",
   source: {
     title: "7 CFR 110.3 Records, retention, and access to records",
-    publisher: "Code of Federal Regulations",
+    publisher: "U.S. Code of Federal Regulations",
     year: 2006,
     where: "(a)(1) to (5)",
     url: "http://edocket.access.gpo.gov/cfr_2006/janqtr/7cfr110.3.htm",

@@ -9,10 +9,10 @@ export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-fl",
   name: "Florida urban turf rule",
   source: {
-    title: "Urban turf fertilizer rule for home lawn fertilization",
+    title: "Urban turf fertilizer rule for home lawn fertilization (EP353)",
     publisher: "University of Florida IFAS Extension",
-    where: "EP353, summary of Rule 5E-1.003(2) F.A.C., updated 2015",
-    url: "http://edis.ifas.ufl.edu/EP353",
+    where: "summary of Rule 5E-1.003(2) F.A.C., updated 2015",
+    url: "https://edis.ifas.ufl.edu/publication/ep353",
   },
   limits: {
     "soluble-n": { amount: lb(0.7, "N:quick"), per: "application", scope: { place: ["home lawn"] } },

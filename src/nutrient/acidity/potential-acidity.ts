@@ -113,7 +113,7 @@ export type AcidComposition = Readonly<Partial<Record<"N" | keyof typeof charges
  * - `f` = 0.5 for the half nitrogen credit, 1 for full nitrification and leaching
  *
  * Range: the whole composition, for an element left out counts as none: ammonium sulfate as nitrogen alone
- * reads 37 and not 112. Iron, zinc, manganese and copper are not counted; carbonates and oxides come out at
+ * reads 38 and not 112. Iron, zinc, manganese and copper are not counted; carbonates and oxides come out at
  * their calcium carbonate equivalent, elemental sulfur at what it forms once it is sulfate. It gives 112 lb per
  * 100 lb for ammonium sulfate where tables print 110, and 56 for monoammonium phosphate (56 to 65).
  *

@@ -16,8 +16,8 @@ import { statesNone } from "../label/states-none.js";
  * - `a` percent of that nutrient in the product
  *
  * In customary units `oz per 100 gal = ppm / (74.89 a / 100)`; handbooks round the constant to 75. The
- * volume is that of the final solution; that the salt takes up room in it is left out, which is under
- * 0.1 % at 500 ppm. Phosphate and potash are oxides: 100 ppm of P2O5 are 43.6 ppm of P.
+ * volume is that of the final solution; fill up to it, for the salt takes a
+ * little room too. Phosphate and potash are oxides: 100 ppm of P2O5 are 43.6 ppm of P.
  *
  * @param concentration - of the nutrient in the solution: `quantity(200, "mg/L", "N")`
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `range`,

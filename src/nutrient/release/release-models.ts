@@ -62,9 +62,10 @@ export const naturalOrganic: ReleaseModel = /* @__PURE__ */ frozen({
     "the part never released, 30 % in the middle and 65 % at the low end, is inferred from two seasons",
   ],
   source: {
-    title: "Nitrogen sources (figures of North Carolina State University)",
+    title: "Nitrogen sources",
     publisher: "Cornell University, athletic field program",
-    where: "natural organic sources",
+    where: "natural organic sources, figures of North Carolina State University",
+    url: "http://safesportsfields.cals.cornell.edu/node/160",
   },
 });
 

@@ -238,7 +238,7 @@ export const backRules: readonly CautionRule[] = /* @__PURE__ */ frozen([
       maybe("post-emergent herbicide"),
     text: "In the United States the record of a restricted-use pesticide names the product and its registration number, the amount, the place and its size, the site, the date, and the applicator with the certificate number.",
     source: {
-      title: "7 CFR 110.3, Records, retention, and access to records",
+      title: "7 CFR 110.3 Records, retention, and access to records",
       publisher: "U.S. Code of Federal Regulations",
       where: "(a)(1) to (5)",
     },

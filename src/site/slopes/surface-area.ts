@@ -13,8 +13,8 @@ import { gradeOf, type Slope } from "./read-slope.js";
  * ground is the surface already. The difference is small: 0.5 % at a grade of 10 %, 2.0 % at 20 %, 11.8 % at
  * 50 %.
  *
- * Sources disagree: the manual of a clinometer prints a correction of 2.3 % for 9 degrees; it is 1.2 %. Its
- * 18 % for 35 degrees is right.
+ * Sources disagree: the manual of a clinometer prints that a plan length is 2.3 % less than the length along ground of
+ * 9 degrees; it is 1.2 % less. Its 18 % less at 35 degrees is right.
  *
  * @param planArea - the area as seen from above
  * @param slope - an angle (`deg`, `rad`), a grade (`% grade`, `ft/ft`) or a text, see {@link slopeOf}

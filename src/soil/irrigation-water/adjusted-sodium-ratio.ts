@@ -44,10 +44,10 @@ const bower: Citation = /* @__PURE__ */ frozen({
 });
 
 const paper: Citation = /* @__PURE__ */ frozen({
-  title: "Water quality for agriculture, Irrigation and Drainage Paper 29, revision 1, after Suarez 1981",
+  title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
   publisher: "FAO",
   year: 1985,
-  where: "table 11, as a public program carries it",
+  where: "revision 1, table 11, after Suarez 1981, as a public program carries it",
 });
 
 /**

@@ -36,7 +36,7 @@ const names = /* @__PURE__ */ Object.keys(compounds) as readonly LimingCompound[
  *
  * - `n` acid that a mole neutralizes, `M` its weight, `M0` that of CaCO3
  *
- * Above 100 is right: hydrated lime 135, dolomite 108.5, magnesium carbonate 118.7. A laboratory note that prints 108.5
+ * Above 100 is right: hydrated lime 135, dolomite 108.6, magnesium carbonate 118.7. A laboratory note that prints 108.5
  * for magnesium carbonate has the figure of dolomite. What is sold is never pure: its label has the CCE.
  *
  * @throws RatewrightError `type`, `missing`

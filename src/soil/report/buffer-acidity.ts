@@ -84,13 +84,15 @@ export const milliequivalents = (buffer: AcidityBuffer, bufferPH: number, path: 
  *
  * - `b` pH of soil in the buffer, up to `s`, the pH at which the buffer starts
  * - `k` meq for a unit of pH. The term belongs to the buffer: 8 (8.00 - b) per 100 g for Adams-Evans, 12 (7.0 - b) for
- *   that of a commercial laboratory, 4 (6.6 - b) for Mehlich's as North Carolina has it, which is per 100 cm3. The commercial laboratory counts any reading of 7.0 or more as no acidity; the
- *   others have none above their start, and it is refused
+ *   that of a commercial laboratory, 4 (6.6 - b) for Mehlich's as North Carolina has it, which is per 100 cm3
+ *
+ * The commercial laboratory counts any reading of 7.0 or more as no acidity. For the others a reading up to 0.05 above the
+ * start, what a printed reading rounds off, is no acidity, and a higher one is refused.
  *
  * @param input.weightPerVolume - g/cm3, on a report of North Carolina as W/V: acidity per volume divided by it is
  *   acidity per weight. Needed for that buffer, refused for the others
  * @param input.bufferPH - `b`
- * @throws RatewrightError `range` (a reading above the start of the buffer), `missing`, `conflict`, `type`,
+ * @throws RatewrightError `range` (a reading more than 0.05 above the start of the buffer), `missing`, `conflict`, `type`,
  *   `not-finite`
  *
  * Source: named in `acidityBuffers`.

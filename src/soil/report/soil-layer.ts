@@ -135,7 +135,7 @@ const expectDensity = (input: unknown, path: string): Quantity<"mass/volume", "s
 /**
  * The dry weight of a layer of soil per area, `m = d rho`.
  *
- * - `d` depth, `rho` bulk density, above 0.05 and up to 2.65 g/cm3 (that of quartz; g/mL is the same)
+ * - `d` depth, `rho` bulk density, 0.05 to 2.65 g/cm3 (that of quartz; g/mL is the same)
  * - or a named shortcut, scaled to a depth where one is given: 2,000,000 lb an acre to 6 2/3 in, 4,000,000 lb an
  *   acre-foot, 2,240,000 kg a hectare to 15 cm. They stand for 1.32, 1.47 and 1.49 g/cm3; a sand green is
  *   denser, an organic soil far lighter

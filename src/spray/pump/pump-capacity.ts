@@ -45,8 +45,8 @@ type Liquid<D extends string> =
  *
  * `total = (boom + agitation x tank per minute) (1 + reserve)`, `boom = application volume x speed x swath`
  *
- * Printed for agitation: 2 to 3 % of the tank a minute, so that it turns over in 15 to 20 minutes (Australia); other sources
- * ask for 5 % and more for powders. Diaphragm pumps lose some 3 % of their flow a year. Both are stated, not assumed: the label
+ * Printed for agitation: 2 to 3 % of the tank a minute (Australia). The source adds that the tank then turns over in 15 to
+ * 20 minutes, which takes 5 to 7 % a minute. Other sources ask for 5 % and more for powders. Diaphragm pumps lose some 3 % of their flow a year. Both are stated, not assumed: the label
  * and the maker of the tank come first. The flow counts at the working pressure: centrifugal pumps give less as it rises.
  *
  * The flows come in the unit of `boom`; where it is computed, in gal/min or L/min, as the application volume is given. A

@@ -99,7 +99,7 @@ export const throwRules: readonly ThrowRule[] = /* @__PURE__ */ frozen([
  * `w = f T`, with `T` the thrown width, `thrown`, and `f` the share of the rule from {@link throwRules}; least
  * and most where the source prints a range, in the unit of `thrown`.
  *
- * The rules differ by a third, and the swath depends on the material and the day more than on the machine:
+ * The rules run from 0.5 to 0.7, and the swath depends on the material and the day more than on the machine:
  * a first setting for a pan test, not its result.
  *
  * @throws RatewrightError `type` for an unknown rule; `missing`, `range`, `unit/mismatch`, `not-finite`

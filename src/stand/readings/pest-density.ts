@@ -60,7 +60,7 @@ const fewest = 10;
  *
  * `againstThreshold` says where the whole interval lies. Thresholds differ by species, grass and watering.
  *
- * @param input.counts - whole numbers, one a core, up to 10,000
+ * @param input.counts - whole numbers, one for each core; up to 10,000 cores
  * @param input.core - its diameter or its area
  * @param input.threshold - a figure or a range, with its source
  * @param input.confidence - 95 % where it is left out

@@ -32,7 +32,7 @@ export const rinsesOf = (input: unknown, path: string): number => {
  * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `not-finite`, `type`
  *
  * Source: dilution by mass balance, derived; with 4 oz in a 2.5 gal jug a quarter full three times it
- * leaves 0.011 %, above the 99.99 % removal that a US standard asks for.
+ * leaves 0.011 %, a little more than a US standard of 99.99 % removal leaves (0.01 %).
  *
  * @example
  * ```ts

@@ -30,9 +30,10 @@ export const westernTimeMotion: Citation = /* @__PURE__ */ frozen({
   where: "June 2015, read as an excerpt; title paraphrased; its 48 % of the time spent spraying should be 54",
 });
 export const iowaCapitalRecovery: Citation = /* @__PURE__ */ frozen({
-  title: "Estimating farm machinery costs (A3-29)",
-  publisher: "Iowa State University Extension, Ag Decision Maker",
+  title: "Estimating farm machinery costs",
+  publisher: "Iowa State University Extension, Ag Decision Maker A3-29",
   where: "capital recovery",
+  url: "https://www.extension.iastate.edu/AGDM/crops/html/a3-29.html",
 });
 export const iowaEstimatingMachinery: Citation = /* @__PURE__ */ frozen({
   title: "Estimating farm machinery costs",

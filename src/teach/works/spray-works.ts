@@ -130,9 +130,9 @@ export const minnesotaCalculateHerbicideAtPowder: Citation = /* @__PURE__ */ fro
   url: "https://extension.umn.edu/herbicides/how-calculate-herbicide-rates-and-calibrate-herbicide-applicators",
 });
 export const agrochemicalSafety: Citation = /* @__PURE__ */ frozen({
-  title: "Agrochemical and Pesticide Safety (handbook)",
+  title: "Agrochemical and Pesticide Safety (handbook extract)",
   publisher: "handbook",
-  where: "example 5",
+  where: "p. 128, example 5",
 });
 export const montanaCalibrationSprayersAtExamples: Citation = /* @__PURE__ */ frozen({
   title: "Calibration of sprayers (MT 2000-14)",

@@ -37,9 +37,10 @@ export const equipmentSlurryTanker: Citation = /* @__PURE__ */ frozen({
   where: "metric and imperial formulas and examples",
 });
 export const ncCalibrationTurfgrass: Citation = /* @__PURE__ */ frozen({
-  title: "The calibration of turfgrass and boom sprayers and spreaders",
+  title: "The Calibration of Turfgrass Boom Sprayers and Spreaders",
   publisher: "NC State Extension",
   where: "sprayer speed",
+  url: "https://content.ces.ncsu.edu/the-calibration-of-turfgrass-and-boom-sprayers-and-spreaders",
 });
 export const missouriSprayerNozzle: Citation = /* @__PURE__ */ frozen({
   title: "Sprayer nozzle flow rate worksheet (G1270A)",

@@ -35,10 +35,10 @@ describe("figures of irrigation water", () => {
       year: 2011,
     });
     expect(soil.adjustedSodiumRatio({ water, method: "equilibrium calcium" }).source).toEqual({
-      title: "Water quality for agriculture, Irrigation and Drainage Paper 29, revision 1, after Suarez 1981",
+      title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
       publisher: "FAO",
       year: 1985,
-      where: "table 11, as a public program carries it",
+      where: "revision 1, table 11, after Suarez 1981, as a public program carries it",
     });
     const leaching = (method: soil.LeachingMethod) =>
       soil.leachingRequirement({ method, water: dS(1.9), soil: dS(method === "drainage water" ? 2 : 0.8) });
