@@ -38,6 +38,7 @@ const degrees = (scale: string, difference = scale): NameReading => ({
 /** Names of one letter, whose capitals count, and names in capitals that could mean several things. */
 const letters: Readonly<Record<string, string>> = {
   l: "L",
+  H: "h",
   '"': "in",
   "'": "ft",
   t: "t>tonne|US ton|tsp",
@@ -70,8 +71,11 @@ const doubtful: readonly (readonly [name: RegExp, readings: string])[] = [
   [/^tons?$/, ">US ton|tonne"],
   [/^(?:cwts?|hundredweights?)$/, ">short cwt|long cwt"],
   [/^grs?$/, ">grain|g"],
+  // 100 kg, and 100 lb in old books
+  [/^(?:qtls?|quintals?)$/, ">dt|short cwt"],
+  [/^q$/, ">dt|short cwt|qt"],
   [/^(?:ppm|parts? per million)$/, ">ppm w/w|ppm v/v|mg/L"],
-  [/^(?:g?dd|(?:growing )?degree days?)$/, ">°F d|°C d"],
+  [/^(?:g?dd|(?:growing )?degree days?|day degrees?)$/, ">°F d|°C d"],
 ];
 
 const unclear = (key: string): NameReading | undefined => {
@@ -186,10 +190,31 @@ const imperial = (name: string): NameReading | undefined => {
  */
 const multiple = (key: string): NameReading | undefined => {
   const long = /^long ((?:cwt|hundredweight|ton)s?)$/.exec(key);
-  const name = (long ?? /^(?:imp|imperial|u ?k) (.+)$/.exec(key))?.[1];
+  const said = long ?? /^(?:imp|imperial|u ?k) (.+)$/.exec(key) ?? /^(.+) (?:imp|imperial|u ?k)$/.exec(key);
+  const name = said?.[1];
   if (name !== undefined) return imperial(name);
   if (/^stones?$/.test(key)) return one("lb", 14);
   return /^(?:short|us) (?:cwts?|hundredweights?)$/.test(key) ? one("lb", 100) : undefined;
+};
+
+/** Multiples that metric labels and meters print, by the prefix: `hL`, `MPa`, `dt`; micrograms and microliters. */
+const prefixed: readonly (readonly [name: RegExp, unit: string, size: number])[] = [
+  [/^(?:kl|kilolit(?:er|re)s?)$/, "m3", 1],
+  [/^(?:hl|hectolit(?:er|re)s?)$/, "L", 100],
+  [/^(?:dl|decilit(?:er|re)s?)$/, "L", 0.1],
+  [/^(?:cl|centilit(?:er|re)s?)$/, "mL", 10],
+  [/^(?:ul|microlit(?:er|re)s?)$/, "mL", 0.001],
+  [/^(?:ug|mcg|micrograms?)$/, "mg", 0.001],
+  [/^(?:dts?|decitonnes?)$/, "kg", 100],
+  [/^(?:km2|(?:sq|square) (?:km|kilomet(?:er|re)s?))$/, "ha", 100],
+  [/^(?:mpa|megapascals?)$/, "kPa", 1000],
+  [/^(?:hpa|hectopascals?|mbars?|millibars?)$/, "kPa", 0.1],
+  [/^ms\/m$/, "dS/m", 0.01],
+];
+
+const metricMultiple = (key: string): NameReading | undefined => {
+  const found = prefixed.find(([name]) => name.test(key));
+  return found && one(found[1], found[2]);
 };
 
 /** What a written name of one unit means, in cleaned text; `undefined` where it is none. */
@@ -205,7 +230,7 @@ export const readUnitName = (text: string): NameReading | undefined => {
   if (/^money:[A-Z]{3}$/.test(name)) return one(name);
   if (currencies.test(name)) return one(`money:${name}`);
   const unit = key === "%" ? key : (plainName(key) ?? slashed(key));
-  return unit === undefined ? multiple(key) : one(unit);
+  return unit === undefined ? (multiple(key) ?? metricMultiple(key)) : one(unit);
 };
 
 /** The units that the choices of a typed text stand for: `t` for `tonne`, `oz` for `oz av`. */

@@ -3,8 +3,8 @@ import { hasOwn } from "../errors/has-own.js";
 /** The longest text that is read as a quantity; more is refused unread. */
 export const textLimit = 200;
 
-/** Fractions and signs that Unicode itself takes apart: `½`, `℃`, `％`. */
-const composed = /[¼-¾⅐-⅞℃℉％﹣－]/;
+/** Fractions and signs that Unicode itself takes apart: `½`, `℃`, `％` and all that is as wide as a letter of the East, `㎡`. */
+const composed = /[¼-¾⅐-⅞℃℉﹣！-～㌀-㏿]/;
 const simple: Readonly<Record<string, string>> = {
   "⁄": "/",
   "∕": "/",

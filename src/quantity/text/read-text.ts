@@ -100,6 +100,8 @@ const notOneAmount = (value: number, rest: string, dimension?: string): Refusal 
     const full = `${Number((value * 1000).toPrecision(15))} ${rest.trim().slice(1).trim()}`.trim();
     return { code: "text", expected: "the number in full", suggestion: full };
   }
+  const other = clockTime(value, rest, dimension) ?? partsIn(value, rest, dimension);
+  if (other !== undefined) return { code: "text", ...other };
   const area = dimension === "area" ? twoSides(value, rest.trim()) : undefined;
   if (area !== undefined)
     return { code: "text", expected: "one area: two sides are multiplied first", suggestion: area };
@@ -107,6 +109,31 @@ const notOneAmount = (value: number, rest: string, dimension?: string): Refusal 
   return together === undefined
     ? undefined
     : { code: "text", expected: "one number and one unit", suggestion: together };
+};
+
+type Told = Omit<Refusal, "code">;
+
+/** `1h30` and `1:30` in the field of a time. */
+const clockTime = (value: number, rest: string, dimension?: string): Told | undefined => {
+  const [, sign, digits] = (dimension === "time" && /^ ?(h|:) ?([0-5]\d)$/i.exec(rest)) || [];
+  if (digits === undefined || !Number.isInteger(value) || value < 0) return undefined;
+  const both = 60 * value + Number(digits);
+  const expected = "one number and one unit";
+  return sign === ":"
+    ? { expected, choices: [`${both} min`, `${both} s`] }
+    : { expected, suggestion: `${both} min` };
+};
+
+/** `1:100`, which is read as one part in 100 and as one part and 100; `1 in 100`; `1+100`. */
+const partsIn = (value: number, rest: string, dimension?: string): Told | undefined => {
+  const unit = dimension === "volume/volume" ? "L" : dimension === "mass/mass" ? "kg" : undefined;
+  const [, sign, digits] = (unit && /^ ?(:|in|\+) ?([1-9]\d{0,8})$/i.exec(rest)) || [];
+  if (digits === undefined || !Number.isInteger(value) || value < 1) return undefined;
+  const share = (parts: number): string => `${value} ${unit}/${parts} ${unit}`;
+  const [within, beside] = [share(Number(digits)), share(value + Number(digits))];
+  const expected = "a share with its units";
+  if (sign === ":") return { expected, choices: [within, beside] };
+  return { expected, suggestion: sign === "+" ? beside : within };
 };
 
 /** A currency's sign behind the number: `12 €/kg`. */

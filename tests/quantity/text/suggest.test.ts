@@ -42,7 +42,6 @@ describe("suggestUnit", () => {
     ["mcg", "mg"],
     ["kgal", "gal"],
     ["klb", "lb"],
-    ["kiloliter", "km"],
     ["ksi", "psi"],
     ["dram", "g"],
     ["bbl", "tbsp"],
