@@ -47,7 +47,7 @@ const heatBetween = (chain: ReturnType<typeof heatChain>, from: CivilDate, to: C
  * @param input.intervalDays - the interval on the calendar, a whole number
  * @param input.interval - the interval in degree-days, degree-days of the model
  * @throws RatewrightError `missing` with the dates that lack a figure, or where there is no source;
- * `substance/mismatch`, `conflict`, `range`, `date`, `type`
+ *   `substance/mismatch`, `conflict`, `range`, `date`, `type`, `unit/mismatch`
  *
  * @example
  * ```ts

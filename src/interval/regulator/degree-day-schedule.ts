@@ -60,7 +60,8 @@ export interface DegreeDaySchedule<Id extends string = string> {
  * @param input.interval - degree-days of the model, more than zero
  * @param input.count - how many intervals, 1 to 100; 1 where it is left out
  * @throws RatewrightError `missing` with the dates that lack a figure, or where there is no source;
- * `substance/mismatch` for degree-days of another model; `conflict` for another sensor; `range`, `date`, `type`
+ *   `substance/mismatch` for degree-days of another model; `conflict` for another sensor; `range`, `date`, `type`,
+ *   `unit/mismatch`
  * Source of the order: Oregon State University, Integrated Plant Protection Center, 1998 (forecast, then
  * historical normals); of the reset: Use of a growing degree model to schedule trinexapac-ethyl
  * applications, ASA-CSSA-SSSA abstract, 2009.

@@ -57,8 +57,8 @@ export const readCorrections = (
  * what a caller changes afterwards changes no ledger.
  *
  * @param entries - in the order in which they were written down; none where it is left out
- * @throws RatewrightError with every problem, each with its path such as `entries[3].area`: `missing`,
- *   `type`, `date`, `range`, `unit/mismatch`, `substance/mismatch`, `duplicate`, `conflict`
+ * @throws RatewrightError with every problem, each with its path such as `entries[3].area`: `missing`, `type`,
+ *   `date`, `range`, `unit/mismatch`, `substance/mismatch`, `duplicate`, `conflict`, `text`
  *
  * @example
  * ```ts
@@ -242,7 +242,7 @@ export const standing = (ledger: Ledger, path: string): Standing => {
  * The entries of a ledger that count: without those that another entry corrects, and without those that
  * only say that another never happened.
  *
- * @throws RatewrightError `type`, `missing`
+ * @throws RatewrightError `type`, `missing`; what {@link ledger} throws for the entries
  *
  * @example
  * ```ts

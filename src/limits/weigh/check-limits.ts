@@ -59,7 +59,8 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
  * @param input.ledger - may be left out where nothing has gone down
  * @param input.proposal - like a ledger entry without an id, with `facts` for the limits that ask for them
  * @param input.limits - those of a {@link LimitSet}, and the caller's own
- * @throws RatewrightError with every problem of proposal and limits; `date`, `type` for the ledger
+ * @throws RatewrightError with every problem of proposal and limits; `date`, `type` for the ledger; what `ledger` and
+ *   `limit` throw for entries and limits
  *
  * Source: arithmetic; the sources of the limits stand with them.
  *

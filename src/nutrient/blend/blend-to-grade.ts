@@ -41,9 +41,9 @@ export interface Blend {
  *
  * @param input.batch - weight of the batch
  * @param input.grade - text such as `"19-19-19"`, or an analysis; nutrients that it does not name are free
- * @throws RatewrightError `infeasible` where no such batch exists: a nutrient that no material has, a
- *   material that would have to be taken out, more material than the batch holds; `conflict` where the
- *   materials leave several answers; `duplicate`, `text`, `range`, `missing`
+ * @throws RatewrightError `infeasible` where no such batch exists: a nutrient that no material has, a material that
+ *   would have to be taken out, more material than the batch holds; `conflict` where the materials leave several
+ *   answers; `duplicate`, `text`, `range`, `missing`, `unit/mismatch`
  *
  * Source: a ton of 0-8-8 from 0-20-0 and 0-0-60 takes 800 lb, 267 lb and 933 lb of filler (North Carolina
  * State University, soil science lecture, topic 20).

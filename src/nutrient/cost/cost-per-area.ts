@@ -20,8 +20,8 @@ import { type ProductPrice, priceOf } from "./product-price.js";
  * - `k` money per area; `R` product rate, mass or volume per area; `p` price, money per mass or per volume.
  *   Where one is by weight and the other by volume the density of the product stands between.
  *
- * @throws RatewrightError `missing` where the density is needed and not there; `substance/mismatch` where
- *   the rate is of another product; `range`, `unit/mismatch`
+ * @throws RatewrightError `missing` where the density is needed and not there; `substance/mismatch` where the rate is
+ *   of another product; `range`, `unit/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: arithmetic.
  *

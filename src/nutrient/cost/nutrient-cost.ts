@@ -36,10 +36,10 @@ export type NutrientWorth<C extends string> = {
  *
  * Range: prices of zero or more, one currency. What the spreading costs and how long a source lasts is not in it.
  *
- * @throws RatewrightError `infeasible` where the product has none of the nutrient; `conflict` where the
- *   others are worth more than the price, or where one nutrient is valued twice; `unit/mismatch` for another
- *   currency; `missing` where a price per volume has no density; `substance/unknown` for a worth that is no
- *   nutrient of an analysis; `range`, `substance/mismatch`
+ * @throws RatewrightError `infeasible` where the product has none of the nutrient; `conflict` where the others are
+ *   worth more than the price, or where one nutrient is valued twice; `unit/mismatch` for another currency; `missing`
+ *   where a price per volume has no density; `substance/unknown` for a worth that is no nutrient of an analysis;
+ *   `range`, `substance/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: urea (46 % N) at 700 USD per ton is 0.76 USD per lb of N (University of Wisconsin Extension, "Time
  * for some fertilizer math"); subtraction, Purdue University Agronomy, "Fertilizer reckoning".

@@ -50,7 +50,7 @@ export const injectionRate = <S extends string>(input: {
  * - `Q` flow behind the injector (final solution), zero or more
  * - `D` volumes of final solution for one of stock: `N` for `1:N`, `N + 1` for `1+N`
  *
- * @throws RatewrightError `range`, `unit/mismatch`, `type`
+ * @throws RatewrightError `range`, `unit/mismatch`, `type`, `conflict`
  *
  * Source: definition of the setting.
  *

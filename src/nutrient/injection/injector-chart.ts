@@ -74,7 +74,8 @@ const ppmOf = (concentration: Quantity<"mass/volume", "N">): number =>
  *
  * @param input.setting - a column of the chart, as it writes it
  * @param input.concentration - `c`, wanted in the final solution
- * @throws RatewrightError `type` for a setting that the chart does not have; `range`, `missing`
+ * @throws RatewrightError `type` for a setting that the chart does not have; `range`, `missing`, `unit/mismatch`,
+ *   `substance/mismatch`
  *
  * Source: "How to mix a concentrate for an injector", greenhouse supply newsletter: 225 ppm from 18 oz at
  * 200 ppm and 4.5 oz at 50 ppm is 20.25 oz.
@@ -127,7 +128,8 @@ export const chartAmount = (input: {
  * The irrigation water's own conductivity comes on top. No other product may be read off the chart: two
  * salts with the same ppm of nitrogen conduct differently, and no formula here gives one from an analysis.
  *
- * @throws RatewrightError `range` outside of the chart; `missing` where a row prints none
+ * @throws RatewrightError `range` outside of the chart; `missing` where a row prints none; `unit/mismatch`,
+ *   `substance/mismatch`
  *
  * Source: label chart in Michigan State University Extension, "Ensuring proper fertilizer concentration
  * in greenhouse growing", table 1.

@@ -20,8 +20,8 @@ import { statesNone } from "../label/states-none.js";
  * little room too. Phosphate and potash are oxides: 100 ppm of P2O5 are 43.6 ppm of P.
  *
  * @param concentration - of the nutrient in the solution: `quantity(200, "mg/L", "N")`
- * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `range`,
- *   `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `range`, `unit/mismatch`,
+ *   `substance/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: University of Massachusetts Extension, "Fertilizer calculations for greenhouse crops":
  * 200 ppm N takes 13.5 oz of 20-20-20 per 100 gal (a rounded label figure; 13.35 by the equation).

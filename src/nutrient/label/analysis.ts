@@ -164,7 +164,7 @@ const checked = (
  *
  * Source: atomic weights of IUPAC, see {@link atomicWeights}.
  *
- * @throws RatewrightError `type` for anything but an analysis
+ * @throws RatewrightError `type` for anything but an analysis; `range`
  *
  * @example
  * ```ts

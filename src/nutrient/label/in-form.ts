@@ -21,7 +21,8 @@ const dimensions: readonly ["mass", "mass/area", "mass/volume", "mass/time", "ma
  *
  * @param amount - a mass, or a rate by mass, of the nutrient in one form
  * @param form - the form wanted
- * @throws RatewrightError `substance/mismatch` where the two are not forms of one nutrient; `range`
+ * @throws RatewrightError `substance/mismatch` where the two are not forms of one nutrient; `range`, `unit/mismatch`,
+ *   `type`
  *
  * Source: atomic weights of IUPAC/CIAAW (Prohaska et al. 2022).
  *

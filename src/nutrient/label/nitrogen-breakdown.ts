@@ -161,7 +161,7 @@ const partsOf = (
  *
  * @param product - a record made by `fertilizer`, or its `analysis` with `nitrogen`, the breakdown on the label, or
  *   `slowNitrogen` where it is stated
- * @throws RatewrightError `range` for a product without nitrogen; `conflict`
+ * @throws RatewrightError `range` for a product without nitrogen; `conflict`, `unit/mismatch`
  *
  * Source: as {@link nitrogenBreakdown}.
  *

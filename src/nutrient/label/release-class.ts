@@ -101,8 +101,8 @@ export interface ReleaseClass {
  * too), so the scheme has no default: see {@link releaseSchemes} for who says what.
  *
  * @param breakdown - made by {@link nitrogenBreakdown}
- * @throws RatewrightError `type` for an unknown scheme or a record that is no breakdown; `missing` where
- *   the scheme asks for water-insoluble nitrogen and the label states only slow nitrogen
+ * @throws RatewrightError `type` for an unknown scheme or a record that is no breakdown; `missing` where the scheme
+ *   asks for water-insoluble nitrogen and the label states only slow nitrogen; `range`, `unit/mismatch`
  *
  * Source: stands with each scheme of {@link releaseSchemes}.
  *

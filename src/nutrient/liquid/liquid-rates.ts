@@ -48,7 +48,8 @@ const densityOf = ({ density }: Fertilizer): Quantity<"mass/volume", "none"> =>
  * A label in percent weight by volume needs no density: its figure is already a mass per volume
  * (`quantity(18, "% w/v")`), and {@link analysisByWeight} turns it into percent by weight.
  *
- * @throws RatewrightError `missing` where the product has no density; `type` for a nutrient that is none
+ * @throws RatewrightError `missing` where the product has no density; `type` for a nutrient that is none; what
+ *   `fertilizer` throws for the record of a product
  *
  * Source: 28 % N at 10.6 lb/gal is 2.97 lb N per gallon (Purdue Extension, "Basic calculations for nitrogen
  * fertilizers").
@@ -105,7 +106,7 @@ const labelUnit = ({ perVolume }: LiquidFertilizer): string =>
  *   `a * d / 100` is what it states
  *
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `missing` where it has no
- *   density; `range`, `unit/mismatch`, `substance/mismatch`
+ *   density; `range`, `unit/mismatch`, `substance/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: 15 lb N per acre from 10-10-10 at 10.69 lb/gal take 14.03 gal per acre ("Liquid fertilizer
  * calculations", vineyard growers' association).
@@ -163,8 +164,8 @@ export const liquidProductRate = <S extends Nutrient, Id extends string>(
  *
  * With it `nutrientsSupplied` says what so many gallons brought.
  *
- * @throws RatewrightError `missing` where the product has no density; `substance/mismatch` where the
- *   amount is of another product; `range`, `unit/mismatch`
+ * @throws RatewrightError `missing` where the product has no density; `substance/mismatch` where the amount is of
+ *   another product; `range`, `unit/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: definition of density.
  *

@@ -68,8 +68,8 @@ export interface HighestProductRate<Id extends string = string> {
  * turf.
  *
  * @param input.product - a record made by `fertilizer`; without stated slow nitrogen all counts as quick-release
- * @throws RatewrightError `conflict` where a cap names a slow share that no product can have; `duplicate`,
- *   `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `conflict` where a cap names a slow share that no product can have; `duplicate`, `missing`,
+ *   `range`, `unit/mismatch`, `substance/mismatch`; what `fertilizer` throws for the record of a product
  *
  * Source: caps of 0.7 lb soluble and 0.9 lb total per 1000 ft2 and 20 % slow, Maryland Code, Agriculture
  * 6-224; 2 lb at 65 % slow with 0.7 lb soluble, University of Florida IFAS Extension EP353.

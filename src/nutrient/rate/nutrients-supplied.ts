@@ -51,8 +51,9 @@ export type WeighedDimension<D extends string> = D extends "volume"
  * nutrient per volume.
  *
  * @param amount - of this very product: its substance carries the product's id
- * @throws RatewrightError `substance/mismatch` where the amount is of another product, or of none, as the
- *   package of a record is; `missing` for a volume of a product without a density; `unit/mismatch`, `range`
+ * @throws RatewrightError `substance/mismatch` where the amount is of another product, or of none, as the package of
+ *   a record is; `missing` for a volume of a product without a density; `unit/mismatch`, `range`; what `fertilizer`
+ *   throws for the record of a product
  *
  * Source: university worksheets print the same rule; 1250 lb of 5-10-20 hold 62.5 lb N, 125 lb P2O5 and
  * 250 lb K2O (Turfgrass mathematics review, Virginia certified turfgrass professional program).

@@ -16,7 +16,7 @@ import { statesNone } from "../label/states-none.js";
  * For a rate per area use {@link productRate}; for what an amount of product holds, {@link nutrientsSupplied}.
  *
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `substance/mismatch`,
- *   `unit/mismatch`, `range`, `type`
+ *   `unit/mismatch`, `range`, `type`; what `fertilizer` throws for the record of a product
  *
  * Source: 5 lb of N from 35 % N take 14.3 lb ("Four steps in fertilizer calculations", turf management lecture).
  *

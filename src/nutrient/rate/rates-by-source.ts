@@ -115,8 +115,9 @@ const textOf = <S extends Nutrient>(q: Quantity<"mass/area", S>): Quantity<"mass
  * Range: `s` between `s1` and `s2`.
  *
  * @param input.slowShare - `s`
- * @throws RatewrightError `infeasible` where the wanted share lies outside of what the two products span,
- *   with the span; `duplicate` where two products have one id; `range`, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `infeasible` where the wanted share lies outside of what the two products span, with the
+ *   span; `duplicate` where two products have one id; `range`, `unit/mismatch`, `substance/mismatch`; what
+ *   `fertilizer` throws for the record of a product
  *
  * Source: conservation of total and slow nitrogen.
  *

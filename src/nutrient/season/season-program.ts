@@ -67,8 +67,8 @@ const guard = 1e-9;
  * never squeezed in. Fixed entries of `applied` count against the caps and the interval. Amounts compare at a
  * relative 1e-9.
  *
- * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that
- *   contradict, months out of order, total beside targets), `range`, `type`, `date`
+ * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that contradict,
+ *   months out of order, total beside targets), `range`, `type`, `date`, `unit/mismatch`
  *
  * Source: monthly rates that add up to the yearly maximum, University of Maryland Extension, "Lawn
  * fertilizer schedule table", 2023; a yearly need in applications of at most 1 lb N per 1000 ft2,

@@ -107,8 +107,9 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  * @param options.nodes - the most nodes of each search, 20,000 where it is left out. Where they do not suffice, the
  *   best schedule found is returned, with `proven` false and the bound in `atLeast`
  * @param options.rounds - the most rounds, 500 where it is left out
- * @throws RatewrightError with every problem of the plan; `infeasible` where no days keep every interval; `range`
- *   for a season of more days; `missing` with the path `highs` where the solver is not installed
+ * @throws RatewrightError with every problem of the plan; `infeasible` where no days keep every interval; `range` for
+ *   a season of more days; `missing` with the path `highs` where the solver is not installed; `date`, `duplicate`,
+ *   `type`
  *
  * Source: the rules stand with the dates; the program is of this library (no source).
  *

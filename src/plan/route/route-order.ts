@@ -143,8 +143,9 @@ const computed = (input: unknown): RouteOrder => {
  *
  * @param job - a route, or what JSON left of one
  * @throws RatewrightError with every problem of the route, each with its path such as `stops[2].area`: unknown fields
- *   (`type`, with the near one), `missing`, `conflict` (`mix` beside `spread`, `loadSplit` of the sprayer), `duplicate` (two
- *   stops of one name; a ledger that has this route already), `infeasible` as {@link routeLoads}, and what the products and machines of a `Job` throw
+ *   (`type`, with the near one), `missing`, `conflict` (`mix` beside `spread`, `loadSplit` of the sprayer),
+ *   `duplicate` (two stops of one name; a ledger that has this route already), `infeasible` as {@link routeLoads},
+ *   and what the products and machines of a `Job` throw; `date`, `text`
  *
  * @example
  * ```ts

@@ -112,7 +112,7 @@ export interface QuantityRange<D extends string, S extends string> {
  * range from itself to itself. Each end is read as {@link parseQuantity} reads it.
  *
  * @param options - `dimension`, `of`, `decimal` and `measures`, as in {@link parseQuantity}
- * @throws RatewrightError as parseQuantity does, and `range` where the first end is more than the second
+ * @throws RatewrightError as parseQuantity does, and `range` where the first end is more than the second; `text`
  *
  * @example
  * ```ts

@@ -96,9 +96,9 @@ export interface ReadShape {
  * area back. A field that the shape does not have is an error, for a measure that nobody reads is a mistake.
  * With a `slope`, measures of a plan are brought to the ground, `A = plan * sqrt(1 + grade^2)`.
  *
- * @throws RatewrightError with every problem of the shape, such as `width`: `type` for an unknown shape or
- * field, `missing` at `measured` for a slope without a word where the measures were taken, and what the formula
- * throws
+ * @throws RatewrightError with every problem of the shape, such as `width`: `type` for an unknown shape or field,
+ *   `missing` at `measured` for a slope without a word where the measures were taken, and what the formula throws;
+ *   `range`, `text`
  *
  * Source: as the formula of each shape.
  *

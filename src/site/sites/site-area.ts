@@ -19,8 +19,8 @@ export interface SiteDescription {
  * A part may have a `slope`, with `measured` to say where its measures were taken: the sums are of the ground,
  * and the part keeps its plan area beside it.
  *
- * @throws RatewrightError with every problem of the whole site, each with its place such as `parts[1].width`;
- * `range` at `cutOuts` where they are larger than the parts; `duplicate` for a second part of one name
+ * @throws RatewrightError with every problem of the whole site, each with its place such as `parts[1].width`; `range`
+ *   at `cutOuts` where they are larger than the parts; `duplicate` for a second part of one name; `text`
  *
  * Source: as {@link netArea}.
  *

@@ -106,7 +106,7 @@ export const dipTable = (input: {
  *
  * Depths to the hundredth of the unit, in feet and meters to a ten-thousandth, volumes to the tenth; the numbers are rounded for reading only.
  *
- * @throws RatewrightError `type`, `missing`, `unit/mismatch`, `not-finite` for anything but a table
+ * @throws RatewrightError `type`, `missing`, `unit/mismatch`, `not-finite` for anything but a table; `range`
  *
  * @example
  * ```ts

@@ -122,7 +122,7 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
  * @param input.quality - what `limeQuality` gives
  * @param input.id - what to call the material
  * @throws RatewrightError `missing` (the measure that is asked for is not known of this lime), `range`, `conflict`,
- *   `substance/mismatch`, `type`
+ *   `substance/mismatch`, `type`, `unit/mismatch`
  *
  * Source: "Commercial Turf - Maintain" and "Home Garden", Pennsylvania State University Agricultural Analytical
  * Services Laboratory: 75 lb at a CCE of 80 are 94 lb.

@@ -61,8 +61,8 @@ export interface AsApplied<D extends "mass" | "volume", P extends string> {
  *
  * @param input - `used`, zero or more; `area`, more than zero; `planned` rate; `tolerance` around it, beyond
  * which a finding says so; `fertilizer`, the record of this product; `active` content of it; `limits`
- * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`,
- * `type`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`, `type`; what
+ *   `fertilizer` throws for the record of a product
  * Source: arithmetic; what an application record holds, common practice, no source.
  *
  * @example

@@ -61,8 +61,8 @@ const rateOfRun = <S extends string>(
  * for both ways of driving (mass balance). The pan at the center alone overstates the rate of a pattern with a
  * peak.
  *
- * @throws RatewrightError `missing` where the pattern has no pan area; `unit/mismatch` where the catches are
- * no mass; `range`, `type`, `not-finite`
+ * @throws RatewrightError `missing` where the pattern has no pan area; `unit/mismatch` where the catches are no mass;
+ *   `range`, `type`, `not-finite`, `conflict`
  *
  * Source: mass balance; derived, no published example.
  *
@@ -98,7 +98,7 @@ export const overlappedRate = <S extends string>(
  * In gal/acre where the pans are given in US customary units, else in L/ha.
  *
  * @throws RatewrightError `missing` where catches by volume have no pan area; `unit/mismatch` for catches of another
- * kind, with the function that takes them; `range`, `type`, `not-finite`
+ *   kind, with the function that takes them; `range`, `type`, `not-finite`, `conflict`
  *
  * Source: mass balance; derived, no published example.
  *

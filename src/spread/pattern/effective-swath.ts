@@ -47,8 +47,8 @@ export interface EffectiveSwath {
  * @param options.centerPans - for `"half of center mean"`; where left out 3 with a pan on the line of travel,
  * 4 with the line half-way between two
  * @throws RatewrightError `infeasible` where the pattern does not come down to the level inside of the row, where
- * there is no pan on the line of travel, and for a center that caught nothing; `conflict` for a number of
- * center pans that would take one of two equally near ones; `type`, `missing`, `range`
+ *   there is no pan on the line of travel, and for a center that caught nothing; `conflict` for a number of center
+ *   pans that would take one of two equally near ones; `type`, `missing`, `range`, `unit/mismatch`
  *
  * Source: Ohio State University Extension, bulletin 817, figure 20; Alberta Agriculture guide, p. 195; Penn
  * State as quoted in the trade press.

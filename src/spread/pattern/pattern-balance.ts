@@ -26,7 +26,7 @@ export interface PatternBalance {
  * No limit is compared: no source that was read prints one. Skew raises the CV over the whole range of swaths,
  * most where passes go back and forth.
  *
- * @throws RatewrightError `type`, `not-finite`, `range`
+ * @throws RatewrightError `type`, `not-finite`, `range`, `unit/mismatch`, `conflict`
  *
  * Source: moments of a distribution; the effect of skew: "Spread Pattern Analysis Tool (SPAT): I", abstract.
  *

@@ -13,8 +13,8 @@ export interface LengthRange {
  * The thrown width, as a row of pans shows it: at least from the outermost pan that caught something on the
  * left to that on the right, at most to the empty pans next to them.
  *
- * @throws RatewrightError `infeasible` where an outermost pan caught something, so that the row does not show
- * the edge; `type`, `not-finite`
+ * @throws RatewrightError `infeasible` where an outermost pan caught something, so that the row does not show the
+ *   edge; `type`, `not-finite`, `range`, `unit/mismatch`, `conflict`
  *
  * Source: geometry.
  *

@@ -41,7 +41,8 @@ export interface SeedLabel {
  * @param input.inert - inert matter, percent by weight; coating is part of it
  * @param input.weeds - weed seed, percent by weight
  * @returns with a finding `seed/label-sum` where all lines are given and miss 100 % by more than 0.5 %
- * @throws RatewrightError `missing`, `range` where the purities come to more than 100 %, `conflict`, `type`
+ * @throws RatewrightError `missing`, `range` where the purities come to more than 100 %, `conflict`, `type`,
+ *   `unit/mismatch`
  * Source: University of Minnesota Extension, "Purchasing seed", for the lines of a label; arithmetic.
  *
  * @example

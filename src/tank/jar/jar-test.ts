@@ -54,8 +54,8 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  *   `density`; `mixingOrder` as in {@link loadingOrder}; `stand`, whose standing time: Utah State (15 min, where
  *   left out) or University of Arizona (5 min)
  * @throws RatewrightError with every problem: `missing`, `range`, `duplicate`, `type`, `unit/mismatch`,
- *   `substance/mismatch` (also a rate of another product than its `id` says), with paths such as
- *   `products[1].rate`
+ *   `substance/mismatch` (also a rate of another product than its `id` says), with paths such as `products[1].rate`;
+ *   `infeasible` for more product than the jar holds
  *
  * Source: GRDC GrowNotes, Spray Application Manual, module 7.5; Utah State University Extension, Using a
  * Jar Test (2012); University of Arizona turf extension, Order in The Tank! (1999).

@@ -8,7 +8,7 @@ import { runnableEntry } from "./catalogue.js";
  * @param id - of an entry of the catalogue
  * @param inputs - quantities by the names of the entry's inputs; a bare number for a count or a pure number
  * @throws RatewrightError `type` for an id or a field that is not known; `missing`, `unit/mismatch`,
- * `substance/mismatch` by the path of the input, all at once; and whatever the function throws
+ *   `substance/mismatch` by the path of the input, all at once; and whatever the function throws; `range`
  *
  * @example
  * ```ts

@@ -112,8 +112,8 @@ const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly
  * @param title - what the chain answers
  * @param steps - formulas in order, with their inputs; `{ resultOf: 1 }` is what the first step came to
  * @param options - as in {@link explain}; `unit` is that of the last result
- * @throws RatewrightError with the problems of all steps by their paths, as {@link explain}; `range` for a step that is
- * not earlier
+ * @throws RatewrightError with the problems of all steps by their paths, as {@link explain}; `range` for a step that
+ *   is not earlier; `infeasible`
  *
  * @example
  * ```ts

@@ -175,7 +175,8 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
  *
  * @param problem - as `problem` of `ratewright/teach/problems` makes it, also after JSON
  * @param answer - what the learner wrote, at most 300 characters
- * @throws RatewrightError `type`, `missing`, `range` for anything but a problem or a text; never for what a learner writes
+ * @throws RatewrightError `type`, `missing`, `range` for anything but a problem or a text; never for what a learner
+ *   writes; `duplicate`
  *
  * @example
  * ```ts

@@ -42,7 +42,8 @@ const methods = [
  * They differ: a lower quarter of 60 % gives 1.67 by the second and 1.32 by the third. The second waters the driest
  * quarter in full and the rest too much; the third is the compromise of the irrigation trade.
  *
- * @throws RatewrightError `missing` for what the method needs and `conflict` for what it does not take; `range`, `type`
+ * @throws RatewrightError `missing` for what the method needs and `conflict` for what it does not take; `range`,
+ *   `type`, `unit/mismatch`
  *
  * Source: the division by uniformity: University of Minnesota Extension, "Auditing home lawn irrigation systems". The
  * third: the figures 0.4 and 0.6 from memory; in a normal spread the lower half is `0.372 + 0.628 DU / 100` (derived), less

@@ -107,7 +107,8 @@ export const dailyReferenceEvapotranspiration = (
  *
  * - `before` mean temperature of the month before; exactly one of `after`, that of the month after, and `month`, its own
  *
- * @throws RatewrightError `missing` or `conflict` unless exactly one of `after` and `month` is given; `range`, `type`
+ * @throws RatewrightError `missing` or `conflict` unless exactly one of `after` and `month` is given; `range`,
+ *   `type`, `unit/mismatch`
  *
  * Source: FAO Irrigation and Drainage Paper 56, equations 43 and 44, example 13 (0.33 and 0.28 MJ/m2/d).
  *

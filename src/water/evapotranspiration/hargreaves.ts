@@ -75,8 +75,8 @@ export const hargreavesEvapotranspiration = (input: {
  *
  * - `temperatures` of the air, see `dailyTemperatures`; `latitude` negative in the south
  *
- * @throws RatewrightError `type` for a series of soil temperatures; `range` for a day with a mean below -17.8 °C, with its
- * index; what `dailyTemperatures` throws
+ * @throws RatewrightError `type` for a series of soil temperatures; `range` for a day with a mean below -17.8 °C,
+ *   with its index; what `dailyTemperatures` throws; `unit/mismatch`
  *
  * Source: as {@link hargreavesEvapotranspiration}.
  *
