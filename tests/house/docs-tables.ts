@@ -137,7 +137,7 @@ const evidence = (): readonly string[] => {
   const [checked, all] = count(/(\d+) of (\d+) exported functions with a published check/);
   return [
     `- Every test run computes ${independent} published figures again: worked examples and measurements that were read in`,
-    "  extension bulletins, handbooks and papers.",
+    "  extension bulletins, handbooks, papers and teaching pages.",
     `- ${wrong} printed figures turned out wrong in their source; each is listed with the reason.`,
     `- ${checked} of ${all} exported functions are checked against a published figure; the others are listed by name.`,
   ];

@@ -48,6 +48,15 @@ import { tankBulletinChecks } from "./tank-bulletins.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
+import {
+  taughtIntervalChecks,
+  taughtSiteChecks,
+  taughtSoilChecks,
+  taughtSpreadChecks,
+  taughtStandChecks,
+  taughtWaterChecks,
+} from "./taught-grounds.js";
+import { taughtNutrientChecks, taughtSprayChecks, taughtTankChecks } from "./taught-mixtures.js";
 import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
 import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
@@ -60,7 +69,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   quantity: quantityChecks,
   numeric: numericChecks,
   calendar: calendarChecks,
-  interval: [...intervalChecks, ...moreIntervalChecks],
+  interval: [...intervalChecks, ...moreIntervalChecks, ...taughtIntervalChecks],
   nutrient: [
     ...nutrientChecks,
     ...nutrientRateChecks,
@@ -71,13 +80,14 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientWorkedChecks,
     ...nutrientBulletinChecks,
     ...moreNutrientChecks,
+    ...taughtNutrientChecks,
   ],
   indicator: indicatorChecks,
   pest: pestChecks,
   price: priceChecks,
   plan: [...planChecks, ...limitChecks, ...rotationChecks],
-  site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
-  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks, ...moreSoilChecks],
+  site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks, ...taughtSiteChecks],
+  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks, ...moreSoilChecks, ...taughtSoilChecks],
   spray: [
     ...sprayChecks,
     ...sprayActiveChecks,
@@ -85,6 +95,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...sprayBulletinChecks,
     ...pumpChecks,
     ...moreSprayChecks,
+    ...taughtSprayChecks,
   ],
   spread: [
     ...spreadReadChecks,
@@ -92,8 +103,16 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...spreadWorkedChecks,
     ...deicingChecks,
     ...moreSpreadChecks,
+    ...taughtSpreadChecks,
   ],
-  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks, ...moreStandChecks],
+  stand: [
+    ...mowingChecks,
+    ...seedChecks,
+    ...plantingChecks,
+    ...turfWorkChecks,
+    ...moreStandChecks,
+    ...taughtStandChecks,
+  ],
   weather: weatherChecks,
   tank: [
     ...tankChecks,
@@ -103,8 +122,16 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...tankActiveChecks,
     ...tankBulletinChecks,
     ...moreTankChecks,
+    ...taughtTankChecks,
   ],
-  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks, ...moreWaterChecks],
+  water: [
+    ...waterChecks,
+    ...waterTurfChecks,
+    ...waterFao56Checks,
+    ...waterWorkedChecks,
+    ...moreWaterChecks,
+    ...taughtWaterChecks,
+  ],
 };
 
 /** Every published example that is left out, by room. */

@@ -289,6 +289,49 @@ export const rotationChecks: readonly PublishedCheck[] = [
     },
     "atrazine 5, simazine 5",
   ),
+  transcription(
+    "rotation-028",
+    "HRAC",
+    {
+      title: "Ethofumesate",
+      publisher: "Wikipedia",
+      where:
+        "group 15 by the numbers; that benzofurans are a family of it since the new numbering: Jhala et al., Weed Technology, 2023, doi 10.1017/wet.2023.90, abstract",
+      url: "https://en.wikipedia.org/wiki/Ethofumesate",
+    },
+    "ethofumesate 15",
+  ),
+  transcription(
+    "rotation-029",
+    "HRAC",
+    {
+      title: "Blackberry vines, wild",
+      publisher: "Pacific Northwest Weed Management Handbook",
+      where: "site of action of metsulfuron methyl",
+      url: "https://pnwhandbooks.org/node/8486/print",
+    },
+    "metsulfuron-methyl 2",
+  ),
+  lettered(
+    "rotation-030",
+    {
+      title: "Anthranilic diamide insecticides",
+      publisher: "Kansas State University, in Greenhouse Product News",
+      url: "https://gpnmag.com/article/dr-bugs-anthranilic-diamide-insecticides/",
+    },
+    { "28": "chlorantraniliprole, cyantraniliprole" },
+  ),
+  lettered(
+    "rotation-031",
+    {
+      title: "New insecticides for turfgrass insect pest management",
+      publisher: "Pennsylvania Turfgrass",
+      year: 2023,
+      where: "tetraniliprole, an anthranilic diamide; that these are group 28: see rotation-030",
+      url: "https://issuu.com/leadingedgepubs/docs/pa-turfgrass-2023-spring/s/20357942",
+    },
+    { "28": "tetraniliprole" },
+  ),
   lettered(
     "rotation-027",
     {

@@ -512,9 +512,9 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
     formulas: ["dryBulkDensity"],
     source: {
       title: "Practice problems: porosity and bulk density",
-      publisher: "soil science course, in a copy",
+      publisher: "University of California, Davis, Soil Science 100",
       where: "problem 2",
-      url: "https://www.blatygranitowe.net.pl/oven-dry-mass-of-soil/",
+      url: "https://lawr.ucdavis.edu/classes/ssc100/probsets/pset01.html",
     },
     reached: "read",
     given: "400 cm3 of soil that weigh 600 g at 10 % moisture",

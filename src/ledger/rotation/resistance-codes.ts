@@ -64,11 +64,11 @@ const hracRead: ResistanceCodeList = {
   version: 1,
   scheme: "HRAC",
   source:
-    "numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America), on pages of the University of California, Montana State University, North Carolina State University and the Pacific Northwest Weed Management Handbook and in an Australian list (2021). Verify on the label",
+    "numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America), on pages of the University of California, Montana State University, North Carolina State University and the Pacific Northwest Weed Management Handbook and in an Australian list (2021); ethofumesate in 15 as a benzofuran, a family of that group since its new numbering (Jhala et al., Weed Technology, 2023, abstract), where labels and handbooks before print 16. Verify on the label",
   reached: "read",
   groups: {
     "1": words("sethoxydim"),
-    "2": words("halosulfuron-methyl penoxsulam"),
+    "2": words("halosulfuron-methyl metsulfuron-methyl penoxsulam"),
     "3": words("dithiopyr pendimethalin propyzamide trifluralin"),
     "4": words("2,4-D dicamba fluroxypyr MCPA"),
     "5": words("atrazine simazine"),
@@ -76,7 +76,7 @@ const hracRead: ResistanceCodeList = {
     "9": words("glyphosate"),
     "10": words("glufosinate"),
     "14": words("carfentrazone-ethyl oxadiazon"),
-    "15": words("dimethenamid-P S-metolachlor"),
+    "15": words("dimethenamid-P ethofumesate S-metolachlor"),
     "18": words("asulam"),
     "27": words("mesotrione topramezone"),
   },
@@ -88,16 +88,15 @@ const hracRemembered: ResistanceCodeList = {
   version: 1,
   scheme: "HRAC",
   source:
-    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee): no text that was read has these. A handbook of the Pacific Northwest has ethofumesate in group 16, by the numbers before. Verify on the label",
+    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee): no text that was read has these. Verify on the label",
   reached: "from memory",
   groups: {
     "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl"),
-    "2": words("foramsulfuron metsulfuron-methyl trifloxysulfuron"),
+    "2": words("foramsulfuron trifloxysulfuron"),
     "3": words("prodiamine"),
     "4": words("mecoprop mecoprop-P triclopyr"),
     "5": words("amicarbazone"),
     "14": words("sulfentrazone"),
-    "15": words("ethofumesate"),
     "29": words("indaziflam isoxaben"),
   },
   multiSite: [],
@@ -108,7 +107,7 @@ const iracRead: ResistanceCodeList = {
   version: 1,
   scheme: "IRAC",
   source:
-    "in the strategies of CropLife Australia, in a copy of a poster of the Insecticide Resistance Action Committee, and for dinotefuran, imidacloprid and trichlorfon in a table of the University of Minnesota (copy), which swaps 1A and 1B. Verify on the label",
+    "in the strategies of CropLife Australia, in a copy of a poster of the Insecticide Resistance Action Committee, and for dinotefuran, imidacloprid and trichlorfon in a table of the University of Minnesota (copy), which swaps 1A and 1B; the diamides cyantraniliprole and tetraniliprole in a column of Kansas State University on group 28 and in Pennsylvania Turfgrass (2023). Verify on the label",
   reached: "read",
   groups: {
     "1A": words("carbaryl"),
@@ -119,25 +118,14 @@ const iracRead: ResistanceCodeList = {
     "5": words("spinosad"),
     "6": words("abamectin"),
     "22A": words("indoxacarb"),
-    "28": words("chlorantraniliprole"),
+    "28": words("chlorantraniliprole cyantraniliprole tetraniliprole"),
   },
   multiSite: [],
 };
 
-const iracRemembered: ResistanceCodeList = {
-  type: "resistance-code-list",
-  version: 1,
-  scheme: "IRAC",
-  source:
-    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee): no text that was read has these. Verify on the label",
-  reached: "from memory",
-  groups: { "28": words("cyantraniliprole tetraniliprole") },
-  multiSite: [],
-};
-
 /**
- * Groups of active ingredients that are used on turf: for each committee a list of what was read, with where, and one of
- * what is remembered only. The lists are open: what is not in them is told as not known, and lists of the caller win. The
+ * Groups of active ingredients that are used on turf: for each committee a list of what was read, with where, and for
+ * fungicides and herbicides one of what is remembered only. The lists are open: what is not in them is told as not known, and lists of the caller win. The
  * committees publish new ones each year, and the group stands on the label.
  */
 export const resistanceCodeLists: readonly ResistanceCodeList[] = /* @__PURE__ */ frozen([
@@ -146,5 +134,4 @@ export const resistanceCodeLists: readonly ResistanceCodeList[] = /* @__PURE__ *
   hracRead,
   hracRemembered,
   iracRead,
-  iracRemembered,
 ]);

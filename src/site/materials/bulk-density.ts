@@ -86,7 +86,8 @@ const densityAt = (input: unknown, turn: (density: number, wet: number) => numbe
  * @throws RatewrightError `missing` for no basis; `range` for 100 % or more of the wet weight; `type`, `unit/mismatch`,
  * `not-finite`; everything that is not right is reported
  *
- * Source: soil physics practice problems (oven-dry weight is moist weight over 1.1 at 10 %).
+ * Source: "Practice problems: porosity and bulk density", University of California, Davis, Soil Science 100 (oven-dry
+ * weight is moist weight over 1.1 at 10 %).
  *
  * @example
  * ```ts

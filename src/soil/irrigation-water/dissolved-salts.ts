@@ -24,11 +24,12 @@ const names = /* @__PURE__ */ Object.keys(factors) as readonly SaltFactor[];
  * The dissolved salts of a water from its conductivity, `TDS = f EC`.
  *
  * - `EC` conductivity, dS/m, mS/cm or uS/cm; `f` = 640 mg/L for a dS/m where it is left out, the factor of turf guides.
- *   800 is in use above 5 dS/m (from memory). What a laboratory measures goes before either
+ *   800 is in use above 5 dS/m. What a laboratory measures goes before either
  *
  * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`
  *
- * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1.
+ * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1; 640 up to 5 dS/m
+ * and 800 beyond it: the manual of a soil probe, version 1.2a, appendix 1, table 6.
  *
  * @example
  * ```ts
@@ -82,7 +83,8 @@ export const waterSaltClasses: {
  *
  * @throws RatewrightError `range`, `type`, `unit/mismatch`
  *
- * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1.
+ * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1; 640 up to 5 dS/m
+ * and 800 beyond it: the manual of a soil probe, version 1.2a, appendix 1, table 6.
  *
  * @example
  * ```ts

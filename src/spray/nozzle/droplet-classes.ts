@@ -9,25 +9,31 @@ export interface DropletClassInfo {
   readonly name: string;
   /** In the color scheme of the classes, which has nothing to do with the color of the tip. */
   readonly color: string;
+  /** Where the color comes from: read in a source, or remembered. The names of all eight were read. */
+  readonly reached: "read" | "from memory";
 }
 
 /**
- * The droplet classes of ASABE S572.3 and ISO 25358, from the finest to the coarsest. The standard is
+ * The droplet classes of ASABE S572.1 and of the editions after it, from the finest to the coarsest. The standard is
  * comparative: reference nozzles, measured on the same instrument, bound the classes, so it has no limits
  * in micrometers, and none are given here. Which class a tip makes at a pressure is in its maker's chart.
  *
- * Source: names and colors from very fine to extremely coarse: Grainews, "Nozzle colour and flow rate
- * confusion", on the colors that tip catalogs use; extremely fine and ultra coarse from memory.
+ * The boundaries moved between editions, and the colors are those of catalogs by S572.1: a chart says which edition
+ * it goes by, and classes of two editions are not compared. Go by the name, and not by the color.
+ *
+ * Source: colors from very fine to extremely coarse: Grainews, "Nozzle colour and flow rate confusion", on the
+ * colors that tip catalogs use; that S572.1 (2009) added extremely fine and ultra coarse: Australian Pesticides and
+ * Veterinary Medicines Authority, on the standards for the classification of nozzles; their two colors from memory.
  */
 export const dropletClasses: readonly DropletClassInfo[] = /* @__PURE__ */ frozen([
-  { code: "XF", name: "extremely fine", color: "purple" },
-  { code: "VF", name: "very fine", color: "red" },
-  { code: "F", name: "fine", color: "orange" },
-  { code: "M", name: "medium", color: "yellow" },
-  { code: "C", name: "coarse", color: "blue" },
-  { code: "VC", name: "very coarse", color: "green" },
-  { code: "XC", name: "extremely coarse", color: "white" },
-  { code: "UC", name: "ultra coarse", color: "black" },
+  { code: "XF", name: "extremely fine", color: "purple", reached: "from memory" },
+  { code: "VF", name: "very fine", color: "red", reached: "read" },
+  { code: "F", name: "fine", color: "orange", reached: "read" },
+  { code: "M", name: "medium", color: "yellow", reached: "read" },
+  { code: "C", name: "coarse", color: "blue", reached: "read" },
+  { code: "VC", name: "very coarse", color: "green", reached: "read" },
+  { code: "XC", name: "extremely coarse", color: "white", reached: "read" },
+  { code: "UC", name: "ultra coarse", color: "black", reached: "from memory" },
 ]);
 
 /** The place of a class from the finest, 0, on; throws for a code that is none. */
