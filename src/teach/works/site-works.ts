@@ -159,9 +159,9 @@ export const usgaGoldilocksPrinciple: Citation = /* @__PURE__ */ frozen({
 });
 export const soilPracticeProblems: Citation = /* @__PURE__ */ frozen({
   title: "Practice problems: porosity and bulk density",
-  publisher: "soil science course, in a copy",
+  publisher: "University of California, Davis, Soil Science 100",
   where: "problem 2",
-  url: "https://www.blatygranitowe.net.pl/oven-dry-mass-of-soil/",
+  url: "https://lawr.ucdavis.edu/classes/ssc100/probsets/pset01.html",
 });
 export const pesticideDriftEsa: Citation = /* @__PURE__ */ frozen({
   title: "Drift and the ESA",
