@@ -31,8 +31,6 @@ export const plainUnits = (text: string, { units, answer }: QuizProblem): string
   // what is counted is named or not: 37 grubs per sq ft
   if (answer.unit.startsWith("count/"))
     unit = unit.replace(/^(?:[a-z]+ ?)?(?=\/|\bper\b|$)/i, (all) => (/^per$/i.test(all) ? all : ""));
-  if (answer.unit.startsWith("count/") && /^(?:\/|per )/i.test(unit))
-    unit = `count${unit.startsWith("/") ? "" : " "}${unit}`;
   return unit.trim();
 };
 

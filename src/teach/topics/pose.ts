@@ -23,7 +23,7 @@ const answerText = (value: number, { unit, decimals, noun }: Ask): string => {
   if (unit.startsWith("money:")) return amount(value, unit);
   const figure = fixed(value, decimals);
   if (isBare(unit)) return figure;
-  return unit === "%" ? `${figure} %` : `${figure} ${unitWords(unit, Number(figure))}`;
+  return `${figure} ${unitWords(unit, Number(figure))}`;
 };
 
 const isBare = (unit: string): boolean => unit === "1" || unit.startsWith("count/");

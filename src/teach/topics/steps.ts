@@ -101,7 +101,7 @@ const toEuros = ([US, metric]: readonly [string, string]): readonly [string, str
 /** A formula of dollars as one of euros. */
 export const inEuros = (spec: FormulaSpec): FormulaSpec => ({
   ...spec,
-  inputs: spec.inputs.map(([name, symbol, label, of, units, sensible, inEquation = units]) => [
+  inputs: spec.inputs.map(([name, symbol, label, of, units, sensible, inEquation = units, ...per]) => [
     name,
     symbol,
     label,
@@ -109,6 +109,7 @@ export const inEuros = (spec: FormulaSpec): FormulaSpec => ({
     toEuros(units),
     sensible,
     toEuros(inEquation),
+    ...per,
   ]),
   output: [spec.output[0], spec.output[1], spec.output[2], toEuros(spec.output[3])],
 });

@@ -208,13 +208,21 @@ for (const mutant of all)
       readersOf.set(place, readers.add(n));
     }
 
+/** Tests that run nothing of the room: they hold what it made as it was loaded, such as the words of an entry, and cost little. */
+const ofLoaded = fast.filter((n) => Object.keys(perTest[n] ?? {}).length === 0 && (times[n] ?? 0) < longRun);
 /**
  * For what is made as it is loaded, no test is known to read it: those that come to what stands beside it are tried first, a
  * formula beside the texts of its entry.
  */
 const nearFirst = (mutant: Mutant): readonly number[] => {
   const near = placesOf(mutant).map((place) => readersOf.get(place) ?? new Set());
-  return [...new Set([...reading(mutant.id), ...near.flatMap((some) => fast.filter((n) => some.has(n)))])];
+  return [
+    ...new Set([
+      ...ofLoaded,
+      ...reading(mutant.id),
+      ...near.flatMap((some) => fast.filter((n) => some.has(n))),
+    ]),
+  ];
 };
 
 for (const mutant of mutants) {

@@ -162,6 +162,8 @@ describe("the catalogue", () => {
   it("names what is wrong", () => {
     expect(() => catalogueEntry("nozle-flow")).toThrow(/nozzle-flow/);
     expect(() => catalogueEntry("nozzleFlow")).toThrow(/nozzle-flow/);
+    // the name of a function leads to its entry, where the two are not alike
+    expect(() => catalogueEntry("densityAt")).toThrow(/did you mean density-at-temperature/);
     expect(() => catalogueEntry(3 as never)).toThrow(/id/);
     const problems = (() => {
       try {

@@ -39,6 +39,13 @@ const cases: readonly Case[] = [
   // ... but to 1 percent at most: 45 kg are off by 1 percent, half of 1 kg is 1.1 percent
   [of(45 / pound / (1 - 0.01 * (1 - 3e-5)), "lb", 0), "45 kg", "right"],
   [of(45 / pound / (1 - 0.01 * (1 + 3e-5)), "lb", 0), "45 kg", "close"],
+  // ... of a temperature, too: 104 °F is 40 °C, and half of 1 °F is 0.278 °C
+  [of(40.27, "°C", 1, {}, { units: "metric" }), "104 °F", "right"],
+  [of(40.29, "°C", 1, {}, { units: "metric" }), "104 °F", "close"],
+  // In two units: ounces beside gallons are weight, also where the number would be right
+  [of(3.5, "gal", 1, { of: "spray" }), "3 gal 64 fl oz", "right"],
+  [of(3.5, "gal", 1, { of: "spray" }), "3 gal 64 oz", "wrong"],
+  [of(12.5, "lb", 1), "12 lb 8 oz", "right"],
   // Close: three last places, up to 5 percent, or 1 percent where that is more
   [pounds, "12.8 lb", "close"],
   [pounds, "12.80001 lb", "wrong"],

@@ -73,7 +73,11 @@ describe("a problem and its working", () => {
 
   it("works in the units of the problem, and with the figures of its text", () => {
     // 1/128 acre is 31.616 m²: no feet on the way to meters
-    for (const { steps } of posed("spray/catch", 1, "metric")) expect(steps.join(" ")).not.toMatch(/\bft\b/);
+    for (const { steps } of posed("spray/catch", 1, "metric")) {
+      expect(steps.join(" ")).not.toMatch(/\bft\b/);
+      // 4,046.8564224 / 128, told before it is divided
+      expect(steps[0]).toMatch(/^A = 31\.6161 m² \(1\/128 acre\); /);
+    }
     // 0.748 times the wind at 10 m, not the logarithms behind it
     for (const { steps, text } of posed("weather/wind", 2, "US"))
       expect(steps.join(" ")).toContain(/is ([\d.]+) times/.exec(text)?.[1]);

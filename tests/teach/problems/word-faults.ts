@@ -37,7 +37,7 @@ export const wordFaultsOf = (p: QuizProblem): string[] => {
   )
     faults.push(`the key ends with "${last}"`);
   for (const step of p.steps) {
-    if (!/^\S.*\S$/.test(step) || / {2}|\( ?\)|undefined|; ;|""/.test(step))
+    if (!/^\S.*\S$/.test(step) || / {2}|\( ?\)|undefined|; ;|""|\)[A-Za-z]/.test(step))
       faults.push(`no line: "${step}"`);
     if (/^Step \d/.test(step) && !/^Step \d\. [A-Z0-9].{3,}$/.test(step))
       faults.push(`no heading: "${step}"`);
