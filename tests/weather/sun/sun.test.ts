@@ -136,7 +136,11 @@ describe("dayLength", () => {
         );
         const other = dayLength({ latitude: deg(-latitude), date, method: "FAO-56" }).in("h");
         expect((fao as number) + other).toBeCloseTo(24, 9);
-        expect(Math.abs((noaa as number) - (fao as number) - 0.2)).toBeLessThan(0.3);
+        // An astronomy library's declination in the one equation, and that of the FAO (off by up to 1.33° in October) in the
+        // other, each day of seven years: at 55° from 0.07 h longer to 0.47 h shorter, at 60° from 0.09 h to 0.57 h.
+        expect(Math.abs((noaa as number) - (fao as number) - 0.2)).toBeLessThan(
+          Math.abs(latitude) <= 55 ? 0.3 : 0.38,
+        );
       }),
     );
   });
