@@ -3,13 +3,9 @@ import { counted } from "../../quantity/house.js";
 import type { ReadLimit } from "../limit/read-types.js";
 import { type BufferStrip, bufferStrip, edgesFor, isStatedOf } from "./buffer-strips.js";
 import type { Proposed } from "./counted-days.js";
+import { lengthText, tidy } from "./length-text.js";
 import { pointsOf } from "./runoff-points.js";
 import { isOfAny, judged, notKnown, ofText, type TestResult } from "./test-result.js";
-
-const tidy = (value: number): number => Number(value.toPrecision(4));
-
-const lengthText = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
-  `${tidy(value)} ${unit}`;
 
 const stripText = (strip: BufferStrip): string => {
   const { away, untreated, distance, reduction, atFloor, stated, notListed } = strip;
@@ -30,11 +26,12 @@ export const bufferTest = (limit: Extract<ReadLimit, { kind: "buffer" }>, propos
   const { date, row, part, known } = proposed;
   const of = ofText(limit.of);
   const { atLeast, floor, from } = limit;
-  const states = `at least ${lengthText(atLeast)} from ${from}${floor === undefined ? "" : `, no less than ${lengthText(floor)} after reductions`}`;
+  const edges = edgesFor(limit, known.facts, part);
+  const fact = edges?.[0]?.away;
+  const states = `at least ${lengthText(atLeast, fact)} from ${from}${floor === undefined ? "" : `, no less than ${lengthText(floor, fact)} after reductions`}`;
   const judge = judged(date);
   const mine = isOfAny(row, limit.of);
   if (mine === false) return judge(of, states, `no ${of}`, false);
-  const edges = edgesFor(limit, known.facts, part);
   if (mine === undefined || edges === undefined) return notKnown(of, states);
   if (edges.length === 0) return judge(of, states, `no ${from} beside it`, false);
   const strips = edges.map((edge) => bufferStrip(limit, edge));

@@ -13,6 +13,7 @@ import { reaches } from "../limit/limit-condition.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
 import { bufferTest, runoffTest } from "./buffer-test.js";
 import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
+import { lengthText } from "./length-text.js";
 import { lastYear } from "./period-use.js";
 import { rotationTest } from "./rotation-test.js";
 import { isOfAny, judged, notKnown, ofText, type TestResult } from "./test-result.js";
@@ -130,11 +131,11 @@ const blackoutTest: TestOf<"blackout dates"> = (limit, { date, row }) => {
 
 const setbackTest: TestOf<"setback"> = (limit, { date, row, known }) => {
   const of = ofText(limit.of);
-  const states = `at least ${limit.atLeast.value} ${limit.atLeast.unit} from water`;
+  const { toWater } = known.facts;
+  const states = `at least ${lengthText(limit.atLeast, toWater)} from water`;
   const judge = judged(date);
   const mine = isOfAny(row, limit.of);
   if (mine === false) return judge(of, states, `no ${of}`, false);
-  const { toWater } = known.facts;
   if (mine === undefined || toWater === undefined) return notKnown(of, states);
   return judge(of, states, `${toWater.value} ${toWater.unit}`, !reaches(toWater, limit.atLeast));
 };

@@ -1,6 +1,6 @@
 import { roundedApart } from "../../numeric/house.js";
 import { exceeds, wholeUnitsWithin } from "../../numeric/index.js";
-import { type Finding, numberIn, unitSystem } from "../../quantity/index.js";
+import { type Finding, numberIn } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import type { Injector } from "./injector.js";
 import type { StockAmount, StockSalt } from "./stock-salt.js";
@@ -60,7 +60,7 @@ const solubilityFindings = (
   salts.flatMap(({ product, solubility, solubilitySource }, j): Finding[] => {
     const amount = (amounts[j] as StockAmount).perVolume;
     if (solubility === undefined || !exceeds(amount.value, numberIn(solubility, amount.unit))) return [];
-    const unit = unitSystem(amount.unit) === "metric" ? "g/L" : "lb/gal";
+    const unit = /(?:L|m3)$/.test(amount.unit) ? "g/L" : "lb/gal";
     const [held, most] = [amount.in(unit), solubility.in(unit)];
     const told = roundedApart(held, most, 3);
     return [

@@ -62,6 +62,11 @@ export const unitFor = (measure: Measure, first: FirstUnits, spray = false): str
   const own = unitSystem(measure.unit);
   const other = first === "US" ? "metric" : "US";
   if (own !== other) return measure.unit;
+  // who sees a rate per acre on a metric sheet thinks per hectare
+  if (first === "metric" && measure.unit.endsWith("/acre")) {
+    if (measure.dimension === "mass/area") return "kg/ha";
+    if (measure.dimension === "volume/area") return "L/ha";
+  }
   if (spray && measure.dimension === "volume/area") return first === "US" ? "gal/1000 ft2" : "L/100 m2";
   return usual[measure.dimension]?.[first === "US" ? 0 : 1] ?? measure.unit;
 };

@@ -9,7 +9,6 @@ import {
   outOfRange,
   type Quantity,
   quantity,
-  unitSystem,
 } from "../../quantity/index.js";
 import { type SplitAmendment, splitAmendment } from "../split/split-amendment.js";
 import { type SurfaceMaximum, surfaceMaxima } from "../split/surface-maxima.js";
@@ -66,7 +65,7 @@ export const sulfurApplications = (input: {
         ? outOfRange(
             "mowingHeight",
             height,
-            unitSystem(height.unit) === "metric"
+            /m$/.test(height.unit)
               ? { min: numberIn({ value: lowestCutInches, unit: "in" }, "mm"), unit: "mm" }
               : { min: lowestCutInches, unit: "in" },
             "{}: no source has a figure for sulfur on closer cut turf",

@@ -14,7 +14,6 @@ import {
   likeQuantity,
   numberIn,
   Quantity,
-  unitSystem,
 } from "../../quantity/index.js";
 
 /** An element that is sprayed on the leaf in small amounts. */
@@ -105,7 +104,7 @@ const ironFindings = (product: Quantity<"mass/area", "product">): Finding[] => {
   const ounces = product.in("oz/1000 ft2");
   const high = exceeds(ounces, ironProduct.to);
   const low = exceeds(ironProduct.from, ounces);
-  const metric = unitSystem(product.unit) === "metric";
+  const metric = /(?:ha|m2)$/.test(product.unit);
   const unit = metric ? product.unit : "oz/1000 ft2";
   const [rate, from, to] = [ounces, ironProduct.from, ironProduct.to].map((oz) =>
     numberIn({ value: oz, unit: "oz/1000 ft2" }, unit),

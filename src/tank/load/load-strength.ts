@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Finding, fail, numberIn, type Quantity, unitSystem } from "../../quantity/index.js";
+import { type Finding, fail, numberIn, type Quantity } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import type { ProductAmount } from "./load-amount-types.js";
 
@@ -33,10 +33,8 @@ const muchLiquid = 0.5;
 type Spray = Quantity<"volume", "spray">;
 
 /** Whether a rate is a metric one; of a percentage the volume says it. */
-const isMetric = (rateUnit: string, load: Spray): boolean => {
-  const system = unitSystem(rateUnit);
-  return (system === "both" ? unitSystem(load.unit) : system) === "metric";
-};
+const isMetric = (rateUnit: string, load: Spray): boolean =>
+  /(?:ha|m2|L|m3)$/.test(rateUnit.includes("/") && !rateUnit.startsWith("%") ? rateUnit : load.unit);
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

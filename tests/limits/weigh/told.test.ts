@@ -59,10 +59,11 @@ describe("what does not add up", () => {
     const setback = label("setback", { of: "any", atLeast: { value: 15, unit: "ft" } });
     expect(told(setback, "2026-06-08", { ...n(1), facts: { toWater: { value: 4, unit: "m" } } })).toEqual([
       "any product",
-      "at least 15 ft from water",
+      // 15 x 0.3048 = 4.572
+      "at least 15 ft (4.572 m) from water",
       "4 m",
       true,
-      "whole site: 4 m; the stated limit is at least 15 ft from water.",
+      "whole site: 4 m; the stated limit is at least 15 ft (4.572 m) from water.",
     ]);
     expect(told({ ...setback, of: ["P"] }, "2026-06-08", n(1)).slice(2, 4)).toEqual(["no P", false]);
     const ground = label("ground", { not: ["frozen", "snow-covered"] });

@@ -94,13 +94,16 @@ test("the unit of a sheet: its own where it is of the system, and else the usual
     ["ft", "length", "m"],
     ["mi/h", "length/time", "km/h"],
     ["psi", "pressure", "bar"],
-    ["lb/acre", "mass/area", "g/m2"],
-    ["fl oz/acre", "volume/area", "mL/100 m2"],
+    ["lb/acre", "mass/area", "kg/ha"],
+    ["fl oz/acre", "volume/area", "L/ha"],
+    ["lb/1000 ft2", "mass/area", "g/m2"],
+    ["fl oz/1000 ft2", "volume/area", "mL/100 m2"],
     ["oz/gal", "mass/volume", "g/L"],
   ] as const)
     expect(usual(unit, dimension, "metric"), unit).toBe(metric);
   expect(usual("L/ha", "volume/area", "US", true)).toBe("gal/1000 ft2");
-  expect(usual("gal/acre", "volume/area", "metric", true)).toBe("L/100 m2");
+  expect(usual("gal/acre", "volume/area", "metric", true)).toBe("L/ha");
+  expect(usual("gal/1000 ft2", "volume/area", "metric", true)).toBe("L/100 m2");
   expect(usual("% v/v", "volume/volume", "metric")).toBe("% v/v");
   // 1.6667 lb per 1,000 sq ft x 48.824 kg/ha = 81.37 kg/ha, 8.14 g per m2
   expect(measureText(q(1.6667, "lb/1000 ft2", "mass/area"), "metric")).toBe("8.14 g per m²");

@@ -14,7 +14,7 @@
 // a load, 186.5 in all; 25 g in 400 L: 1.943 g, 5.83 in all; in 500 mL 1 mL and 0.03125 g. 5 mm at 7.5 mm/h: 40 min. 9:30 and 2 h.
 // 2 % P is 3.6 kg/ha, x 2.29137 = 8.249 of P2O5; 8 % K is 14.4, x 1.2046 = 17.346 of K2O.
 //
-// both: 12 acres at 150 lb: 1,800 lb, 36 bags (150 lb/acre are 16.8 g/m2). 480 gal in 4 x 100 and 80: 2.5 acres x 13 = 32.5 fl oz on a jug
+// both: 12 acres at 150 lb: 1,800 lb, 36 bags (150 lb/acre are 168 kg/ha). 480 gal in 4 x 100 and 80: 2.5 acres x 13 = 32.5 fl oz on a jug
 // that reads whole ones, 33, 32, 33, 32; 26; in all 156, 4.61 L, of 2 gal. 10 acres: 4 x 50 lb of iron sulfate, 4 bags.
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
