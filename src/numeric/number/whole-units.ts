@@ -55,7 +55,7 @@ export const wholeUnitsFor = (need: number, size: number): number => {
  * @example
  * ```ts
  * import { wholeUnitsWithin } from "ratewright";
- * wholeUnitsWithin(73, 7.3); // => 10
+ * wholeUnitsWithin(0.6, 0.2); // => 3
  * wholeUnitsWithin(560, 175); // => 3
  * ```
  */
