@@ -8,7 +8,7 @@ import { describe, expect, test } from "vitest";
 // text must not be among it, and may do nothing when they are loaded, or no bundler could drop them.
 const folder = fileURLToPath(new URL("../../src/quantity/", import.meta.url));
 const textFiles =
-  "text/aliases text/unit-names-written text/expectation border/record border/read-exact border/words text/of-stuff text/imperial text/plain-reading text/read-text text/clean-text text/kept-readings border/converted-numbers value/crossing text/format value/money unit/near-units text/number-text text/parse border/read border/schema substance/substance-names text/suggest text/ucum unit/unit-facts unit/unit-names text/unit-reading text/unit-segment unit/units-of".split(
+  "text/aliases text/unit-names-written text/expectation border/record border/read-exact border/words text/in-figures text/imperial text/plain-reading text/read-text text/clean-text text/kept-readings border/converted-numbers value/crossing text/format value/money unit/near-units text/number-text text/parse border/read border/schema substance/substance-names text/suggest text/ucum unit/unit-facts unit/unit-names text/unit-reading text/unit-segment unit/units-of".split(
     " ",
   );
 

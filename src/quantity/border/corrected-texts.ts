@@ -20,7 +20,7 @@ const corrections = (text: string, { code, got, suggestion, choices }: Problem):
   const at = part.length < shownWhole ? text[code === "text" ? "indexOf" : "lastIndexOf"](part) : -1;
   if (at < 0) return [];
   // 5 a may be 5 x 100 m2; 5 100 m2 are 5100
-  const counted = (one: string): string => (at > 0 && /^\d/.test(one) ? `x ${one}` : one);
+  const counted = (one: string): string => (code !== "text" && /^\d/.test(one) ? `x ${one}` : one);
   const after = text.slice(at + part.length);
   // "3 x 100 m2" for the number of 3 100 m2 has its unit with it
   return instead.map((one) =>

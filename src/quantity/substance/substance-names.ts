@@ -44,6 +44,7 @@ const names: Readonly<Record<string, string>> = {
   product: "material|formulated product|formulation|prod",
   ai: "a.i.|active ingredient|active",
   ae: "a.e.|acid equivalent",
+  water: "water|h2o",
   spray: "spray mix|spray solution|finished spray|solution",
   seed: "seeds",
   "pure live seed": "pls|pure live seeds",

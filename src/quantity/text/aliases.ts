@@ -53,6 +53,7 @@ const letters: Readonly<Record<string, string>> = {
   MG: ">mg|tonne",
   MM: "mm>mm",
   LT: ">L|US ton|tonne",
+  MT: ">tonne",
   ML: ">mL|m3",
   Ml: ">mL|m3",
 };
@@ -105,7 +106,7 @@ const baseUnit = (unit: string): string | undefined => (isBaseUnit(unit) ? unit 
 
 /** `sq ft`, `square feet`, `ft squared`, `cu yd`, `1,000 sq ft`. */
 const powered = (key: string): string | undefined => {
-  const lot = /^(?:1,?000|1 000|thousand|(100)) ?(\D.*)$/.exec(key);
+  const lot = /^(?:1,?000|1 000|1k|(?:an? |one )?thousand|(100)) ?(\D.*)$/.exec(key);
   if (lot !== null) return baseUnit(`${lot[1] ?? 1000} ${plainName(lot[2] as string)}`);
   const square = /^(?:square|sq) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:2|squared|square|sq)$/.exec(key)?.[1];
   const length =
@@ -127,14 +128,14 @@ const ounces = (key: string): string | undefined =>
     key,
   )
     ? "oz"
-    : /^(?:(?:fl|fluid|liquid) ?(?:ozs?|ounces?)|(?:oz|ounces?) (?:fl|fluid))$/.test(key)
+    : /^(?:(?:fl|fluid|liq|liquid) ?(?:ozs?|ounces?)|(?:oz|ounces?) (?:fl|fluid))$/.test(key)
       ? "fl oz"
       : undefined;
 
 /** `% by weight`, `vol %`, `ppm m/m`: what is divided by what. */
 const share = (key: string): string | undefined => {
   const said =
-    /^(?:(ppm|parts? per million)|%|percent|pct|per cent) ?(?:by )?(?:(w\/w|m\/m|wt|weight|mass)|(v\/v|vol|volume)|[wm]\/v|weight by volume)$/.exec(
+    /^(?:(ppm|parts? per million)|%|percent|pct|per cent) ?(?:by )?(?:(w\/w|m\/m|wt(?:\/wt)?|weight|mass)|(v\/v|vol(?:\/vol)?|volume)|[wm]\/v|weight by volume)$/.exec(
       key,
     );
   if (said !== null) return baseUnit(`${said[1] ? "ppm" : "%"} ${said[2] ? "w/w" : said[3] ? "v/v" : "w/v"}`);

@@ -1,11 +1,10 @@
 import { fail } from "../errors/errors.js";
 import { expectFields } from "../errors/expect-fields.js";
-import { splitUnit } from "../unit/unit-facts.js";
+import { isOfStuff, splitUnit } from "../unit/unit-facts.js";
 import { unitName, unitSymbol } from "../unit/unit-names.js";
 import type { CheckedUnitOf, Unit, UnitHint } from "../unit/unit-text.js";
 import { converted } from "../value/converted.js";
 import { operand, type Quantity } from "../value/quantity.js";
-import { isOfStuff } from "./of-stuff.js";
 
 /** How a quantity is written. */
 export interface FormatOptions {

@@ -4,6 +4,7 @@ import { exampleUnit } from "../unit/dimension-words.js";
 import { currencies } from "./aliases.js";
 import { cleanText, textLimit } from "./clean-text.js";
 import { imperialText } from "./imperial.js";
+import { inFigures } from "./in-figures.js";
 import { scanNumber } from "./number-text.js";
 import { divided, keepPlain, plainEnd, readPlain, restFrom } from "./plain-reading.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
@@ -54,8 +55,38 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   const quick = end === 0 ? undefined : readPlain(input, end, options);
   if (quick !== undefined) return quick;
   const reading = readFully(input, options, path);
+  if (reading.problems.length > 0)
+    return { ...reading, problems: offered(input, options, path) ?? reading.problems };
   if (end > 0) keepPlain(restFrom(input, end), options, reading);
   return reading;
+};
+
+const numberAndUnit = (dimension = "mass/area"): string =>
+  `a number and a unit, such as 3 ${exampleUnit(dimension)}`.replace(/(3) money:(...)/, "$2 $1");
+
+/** What a text that is not read may stand for, where that is read in this field: `half an acre` as `1/2 acre`. */
+const offered = (input: string, options: ParseOptions, path: string): readonly Problem[] | undefined => {
+  const { dimension } = options;
+  const clean = cleanText(input);
+  const texts = inFigures(clean, dimension).flatMap((text) => {
+    if (text === clean) return [];
+    const [problem, ...others] = readFully(text, options, path).problems;
+    if (problem === undefined) return [text];
+    // "1h 30m" is two amounts, "1h 30 min", and they are 1.5 h
+    const sum = problem.got === shown(text) && others.length === 0 ? problem.suggestion : undefined;
+    return sum === undefined || readFully(sum, options, path).problems.length > 0 ? [] : [sum];
+  });
+  if (texts[0] === undefined) return undefined;
+  const [suggestion, ...more] = texts;
+  return [
+    {
+      code: "text",
+      path,
+      got: shown(input),
+      expected: numberAndUnit(dimension),
+      ...(more[0] === undefined ? { suggestion } : { choices: texts }),
+    },
+  ];
 };
 
 /** `1,500 ha`, which is 1500 or 1.5 of them where the comma stands before the decimals; `1,000 ft2` is the name of a unit. */
@@ -92,12 +123,12 @@ const withoutCurrency = (text: string, dimension: string | undefined): WithoutCu
 type Refusal = Pick<Problem, "code" | "expected" | "suggestion" | "choices">;
 
 /** Why what stands after a number is not the unit of one amount, where it is not. */
-const notOneAmount = (value: number, rest: string, dimension?: string): Refusal | undefined => {
+const notOneAmount = (value: number, rest: string, dimension = "", coin = ""): Refusal | undefined => {
   if (rangeSign.test(rest) || laterSign.test(rest))
     return { code: "text", expected: "one amount; parseRange reads a range" };
   if (oneEnd.test(rest)) return { code: "text", expected: "one amount, or a range with both of its ends" };
   if (/^ ?(?:k |K |k$)/.test(rest)) {
-    const full = `${Number((value * 1000).toPrecision(15))} ${rest.trim().slice(1).trim()}`.trim();
+    const full = `${coin}${Number((value * 1000).toPrecision(15))} ${rest.trim().slice(1).trim()}`.trim();
     return { code: "text", expected: "the number in full", suggestion: full };
   }
   const other = clockTime(value, rest, dimension) ?? partsIn(value, rest, dimension);
@@ -105,7 +136,14 @@ const notOneAmount = (value: number, rest: string, dimension?: string): Refusal 
   const area = dimension === "area" ? twoSides(value, rest.trim()) : undefined;
   if (area !== undefined)
     return { code: "text", expected: "one area: two sides are multiplied first", suggestion: area };
-  const together = twoAmounts(value, rest.trim(), dimension);
+  // square feet, or feet and inches
+  if (dimension === "" && /^ ?(?:ft|feet|foot)\.? [23]$/i.test(rest))
+    return {
+      code: "unit/ambiguous",
+      expected: "an area or a length",
+      choices: [`${value} ft${rest.slice(-1)}`, `${twoAmounts(value, rest.trim(), "length")}`],
+    };
+  const together = twoAmounts(value, rest.trim(), dimension || undefined);
   return together === undefined
     ? undefined
     : { code: "text", expected: "one number and one unit", suggestion: together };
@@ -174,18 +212,23 @@ const nearestTo = (
   dimension: ParseOptions["dimension"],
 ): string | undefined => (code === "substance/unknown" ? suggestSubstance(raw) : suggestUnit(raw, dimension));
 
+/** Choices of a price as it was typed: `$420/US ton` for `$420/ton`, whatever the unit is called here. */
+const asPriced = (problem: Problem, input: string, amount: string): Problem => ({
+  ...problem,
+  got: shown(input),
+  choices: problem.choices?.map((choice) => `${amount}${choice.replace(/^money:.../, "")}`) ?? [],
+});
+
 const readFully = (input: string, options: ParseOptions, path: string): FullReading => {
   const { dimension } = options;
   const stop = (refusal: Refusal): TextReading => ({ problems: [{ ...refusal, path, got: shown(input) }] });
-  const example = (): string => `3 ${exampleUnit(dimension ?? "mass/area")}`;
   const priced = withoutCurrency(cleanText(input), dimension);
   const number = scanNumber(priced.amount, options.decimal ?? ".");
-  if (number === undefined)
-    return stop({ code: "text", expected: `a number and a unit, such as ${example()}` });
+  if (number === undefined) return stop({ code: "text", expected: numberAndUnit(dimension) });
   const problems: Problem[] = number.problem === undefined ? [] : [{ ...number.problem, path }];
   const behind = priced.body.slice(number.end);
   const after = behind.replace(/^ ?x ?(?=\d)/, "");
-  const refusal = notOneAmount(number.value, behind, dimension);
+  const refusal = notOneAmount(number.value, behind, dimension, priced.symbol);
   if (refusal !== undefined) return problems.length === 0 ? stop(refusal) : { problems };
   const coined = withCurrency(after.trim(), priced);
   if (typeof coined !== "string") return stop(coined);
@@ -193,16 +236,20 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   if (options.decimal === "," && mixedGroups.test(rest))
     return stop({ code: "text", expected: 'below the slash, groups of three with "." as above it' });
   if (rest === "") {
-    const expected = `a unit after the number, such as ${example()}`;
+    const expected = numberAndUnit(dimension).replace("number and a unit", "unit after the number");
     return {
       value: number.value,
       problems: [...problems, { code: "missing", path, got: shown(input), expected }],
     };
   }
   const read = readRest(rest, dimension, options.of);
+  const typed = `${priced.symbol ?? ""}${priced.body.slice(0, number.end)}`;
   for (const { raw, ...problem } of read.problems) {
     const suggestion = raw === undefined ? undefined : nearestTo(raw, problem.code, dimension);
-    problems.push({ ...problem, path, ...(suggestion !== undefined && { suggestion }) });
+    const told = { ...problem, path, ...(suggestion !== undefined && { suggestion }) };
+    problems.push(
+      told.choices !== undefined && coined !== after.trim() ? asPriced(told, input, typed) : told,
+    );
   }
   const of = settled(read.of, options.of);
   if (of === undefined) {
@@ -218,10 +265,11 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   };
 };
 
-/** The substance that text and caller agree on; a caller's `N/product:feed-a` may be written as `N/product`. */
+/** The substance that text and caller agree on; a caller's `N/product:feed-a` may be written as `N/product`, or `N`. */
 const settled = (said: string | undefined, wanted: string | undefined): string | undefined => {
   if (said === undefined) return wanted ?? "none";
   if (wanted === undefined) return said;
   const plain = wanted.replace(/(product|ai|ae):[^/]*/g, "$1");
-  return said === cleanText(wanted) || said === plain ? wanted : undefined;
+  // a label has 4 lb ai/gal: the field says in what
+  return [cleanText(wanted), plain, plain.split("/")[0]].includes(said) ? wanted : undefined;
 };

@@ -29,7 +29,7 @@ const distance = (a: string, b: string, most: number): number => {
  * there is another thing or another size.
  */
 const strangers =
-  /^(?:mcg|mcl|mol|moles?|mills?|mils|mist|mho|mgd|manganate|manures|rem|rods?|rai|rps|gray|daa|dam|dabs?|degk|degr|barn|bags?|bushes|btu|tonnage|tubs|tabs|caps?|cal|can|clo|calcite|copperas|cadmium|caesium|carbamate|chlor(?:ate|ites?)|points?|pass|pod|pood|psia|psf|pinches|pitches|produce|poundal|potassa|phosphoric|phosph(?:i[td]e|ine|onate)s?|ksi|lots?|lbf|liners?|quarters?|us tonnes?|sulfonate|sul(?:f|ph)uric|sul(?:f|ph)i[td]es?|silicate|silicone|soluble|sprayer|alumina|ammonium|nitri[td]es?|hay)$/;
+  /^(?:mcg|mcl|mol|moles?|mills?|mils|mist|mho|mgd|manganate|manures|rem|rods?|rai|rps|gray|daa|dam|dabs?|degk|degr|barn|bags?|bushes|btu|tonnage|tubs|tabs|caps?|cal|can|clo|calcite|copperas|cadmium|caesium|carbamate|chlor(?:ate|ites?)|points?|pass|pod|pood|psia|psf|pinches|pitches|produce|poundal|potassa|phosphoric|phosph(?:i[td]e|ine|onate)s?|ksi|lots?|lbf|liners?|quarters?|us tonnes?|sulfonate|sul(?:f|ph)uric|sul(?:f|ph)i[td]es?|silicate|silicone|soluble|sprayer|alumina|ammonium|nitri[td]es?|hay|ip[a-z])$/;
 const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])/;
 const bare = (text: string): string => text.replace(/[^a-z\d]/g, "");
 

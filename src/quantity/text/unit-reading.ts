@@ -3,11 +3,11 @@ import { readSubstance } from "../substance/substance-names.js";
 import { isSubstance } from "../substance/substances.js";
 import { exampleUnit, unitInWords } from "../unit/dimension-words.js";
 import { metric, siblingUnit } from "../unit/near-units.js";
-import { unitDimension } from "../unit/unit-facts.js";
+import { isOfStuff, unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
 import { hintBelow } from "./below-slash.js";
 import { type KeptReadings, keptReadings } from "./kept-readings.js";
-import { isOfStuff } from "./of-stuff.js";
+
 import { unclearForm } from "./two-forms.js";
 import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
 
@@ -42,6 +42,13 @@ const measuredBy = (choice: string): string | undefined =>
       .map((part) => readUnitName(part)?.sure ?? part)
       .join("/"),
   );
+
+/** A choice with the numbers below the slash: of `oz/100 gal` it is `fl oz/100 gal`, and not a hundred times as much. */
+const withLots = (choice: string, segments: readonly Segment[]): string =>
+  choice
+    .split("/")
+    .map((part, i) => ((segments[i]?.divisor ?? 1) > 1 ? `${segments[i]?.divisor} ${part}` : part))
+    .join("/");
 
 /** The unit that the segments mean together, or why there is none. */
 const unitOf = (
@@ -84,10 +91,12 @@ const unitOf = (
   const lists = segments.map((segment, index) =>
     sure[index] === undefined ? segment.choices : [sure[index]],
   );
-  const choices = joinUnits(lists as string[][]).filter((choice) => {
-    const measured = measuredBy(choice);
-    return measured !== undefined && (dimension === undefined || measured === dimension);
-  });
+  const choices = joinUnits(lists as string[][])
+    .filter((choice) => {
+      const measured = measuredBy(choice);
+      return measured !== undefined && (dimension === undefined || measured === dimension);
+    })
+    .map((choice) => withLots(choice, segments));
   const near = dimension === undefined ? [] : all.flatMap((unit) => siblingOf(unit, dimension) ?? []);
   if (near.length > 0)
     return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
@@ -223,7 +232,8 @@ const unknownSubstances = (segments: readonly Segment[]): readonly RestProblem[]
         ],
   );
 
-const concentrations: readonly string[] = ["mass/mass", "volume/volume", "mass/volume", "volume/mass"];
+const concentration = (dimension: string | undefined): boolean =>
+  /^(?:mass|volume)\/(?:mass|volume)$/.test(`${dimension}`);
 
 /** A percent alone says neither of weight nor of volume, where it is one of a substance. */
 const isPercentOfWhat = (
@@ -232,8 +242,7 @@ const isPercentOfWhat = (
   of: string,
 ): boolean => {
   const bare = segments.length === 1 && segments[0]?.sure === "%";
-  const concentration = concentrations.includes(`${dimension}`);
-  return bare && (concentration || (of !== "none" && dimension !== "1"));
+  return bare && (concentration(dimension) || (of !== "none" && dimension !== "1"));
 };
 
 const readWith = (
@@ -256,7 +265,7 @@ const readWith = (
         code: "unit/ambiguous",
         got: shown(text),
         expected: "a percent of weight or of volume",
-        choices: fractions,
+        choices: fractions.filter((unit) => !concentration(dimension) || unitDimension(unit) === dimension),
       }
     : read;
   return {

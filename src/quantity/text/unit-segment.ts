@@ -50,7 +50,7 @@ export const readSegment = (text: string, top?: string): Segment => {
     if (top !== undefined && /^A\.?$/.test(name)) {
       return { text, name, reads: ["acre"], sure: "acre", choices: [], divisor: 1 };
     }
-    if (top !== undefined && name === "M") {
+    if (top !== undefined && /^M\.?$/.test(name)) {
       const lot = "1000 ft2";
       const sure = customary.test(top) ? lot : undefined;
       return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [], divisor: 1 };

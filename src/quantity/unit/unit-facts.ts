@@ -23,3 +23,8 @@ export const splitUnit = (unit: string): { readonly top: string; readonly bottom
   const slash = unit.lastIndexOf("/");
   return { top: unit.slice(0, slash), bottom: unit.slice(slash + 1) };
 };
+
+const stuff: readonly string[] = ["mass", "volume", "count"];
+
+/** Whether a unit measures an amount of something, so that what stands below a slash may be of a substance of its own. */
+export const isOfStuff = (unit: string): boolean => stuff.includes(`${unitDimension(unit)}`);

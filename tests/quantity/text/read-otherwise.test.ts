@@ -37,7 +37,7 @@ describe("money", () => {
     const amount = "a number and a unit, such as 3 lb/1000 ft2";
     refused([
       ["5 kg/€", "unit/unknown", "kg/€", unit],
-      ["~3 €/kg", "text", "~3 €/kg", amount],
+      ["~3 €/kg", "text", "~3 €/kg", `${amount} => 3 €/kg`],
       ["USD lb", "text", "USD lb", amount],
       ["AED 5", "text", "AED 5", amount],
       ["€5", "unit/mismatch", "money:EUR", "a unit for a weight, such as lb or kg", { dimension: "mass" }],

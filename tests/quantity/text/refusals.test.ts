@@ -97,7 +97,7 @@ describe("numbers", () => {
       ["  ", "text", "  ", sample],
       ["lb", "text", "lb", sample],
       ["abc 3", "text", "abc 3", sample],
-      ["LBS 5", "text", "LBS 5", sample],
+      ["LBS 5", "text", "LBS 5", `${sample} => 5 LBS`],
       ["%", "text", "%", sample],
       ["lb", "text", "lb", "a number and a unit, such as 3 gal", { dimension: "volume" }],
       ["3", "missing", "3", "a unit after the number, such as 3 lb/1000 ft2"],

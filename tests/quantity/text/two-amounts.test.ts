@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { readQuantity } from "../../../src/quantity/index.js";
+import { parseQuantity, readQuantity } from "../../../src/quantity/index.js";
+import { problemsOf } from "../../errors.js";
 
 test.each([
   ["5 ft 6 in", "length", "5.5 ft"],
@@ -53,6 +54,16 @@ test.each([
     ["text", "one number and one unit", sum],
   ]);
   expect(readQuantity(sum, { dimension }).problems).toEqual([]);
+});
+
+// square feet with a raised figure lost on the way, or feet and inches: by hand, 3 ft 2 in are 38/12 ft
+test("feet and a number behind them may be an area, a volume or a length, where the field does not say which", () => {
+  const told = (text: string) =>
+    problemsOf(() => parseQuantity(text)).map(({ code, choices }) => [code, choices]);
+  expect(told("3 ft 2")).toEqual([["unit/ambiguous", ["3 ft2", "3.16666666667 ft"]]]);
+  expect(told("3 ft. 3")).toEqual([["unit/ambiguous", ["3 ft3", "3.25 ft"]]]);
+  expect(parseQuantity("3 ft 2", { dimension: "area" }).unit).toBe("ft2");
+  expect(parseQuantity("4 lb/1000 ft 2").unit).toBe("lb/1000 ft2");
 });
 
 test.each([

@@ -127,7 +127,7 @@ describe("what stands behind a number", () => {
     ["fl oz/100 gal of water", [], "conflict", pairs, ["fl oz water/100 gal", "fl oz product/100 gal water"]],
     ["pt/gal product", [], "conflict", pairs, ["pt product/gal", "pt/gal of none/product"]],
     ["lb of xyz", [], "substance/unknown", "a substance after lb, such as N, P2O5, product or water"],
-    ["%", ["mass/mass"], "unit/ambiguous", "a percent of weight or of volume", ["% w/w", "% v/v", "% w/v"]],
+    ["%", ["mass/mass"], "unit/ambiguous", "a percent of weight or of volume", ["% w/w"]],
     ["% N", [], "unit/ambiguous", "a percent of weight or of volume", ["% w/w", "% v/v", "% w/v"]],
     [
       "%",

@@ -166,12 +166,13 @@ describe("units", () => {
   });
 
   test("a percent that says neither of weight nor of volume", () => {
-    const percent = "a percent of weight or of volume ? % w/w | % v/v | % w/v";
+    const which = "a percent of weight or of volume ?";
+    const percent = `${which} % w/w | % v/v | % w/v`;
     refused([
       ["24 % N", "unit/ambiguous", "% N", percent],
       ["24 %", "unit/ambiguous", "%", percent, { of: "N" }],
-      ["24 %", "unit/ambiguous", "%", percent, { dimension: "mass/mass" }],
-      ["24 % N", "unit/ambiguous", "% N", percent, { dimension: "volume/volume", of: "N" }],
+      ["24 %", "unit/ambiguous", "%", `${which} % w/w`, { dimension: "mass/mass" }],
+      ["24 % N", "unit/ambiguous", "% N", `${which} % v/v`, { dimension: "volume/volume", of: "N" }],
     ]);
     expect(parseQuantity("24 % N", { dimension: "1" }).toJSON()).toEqual({ value: 24, unit: "%", of: "N" });
     expect(parseQuantity("24 %").unit).toBe("%");
