@@ -422,8 +422,20 @@ export const standConstants: readonly ConstantCheck[] = [
         ["fine fescue", 400_000, 550_000],
       ] as const
     ).flatMap(([species, low, high]): Cell[] => [
-      [`${species}: low`, low, () => seedCountsOf(species)[0]?.low.in("count/lb") ?? nan],
-      [`${species}: high`, high, () => seedCountsOf(species)[0]?.high.in("count/lb") ?? nan],
+      [`${species}: low`, low, () => countedBy(species, /homeowners/)?.low.in("count/lb") ?? nan],
+      [`${species}: high`, high, () => countedBy(species, /homeowners/)?.high.in("count/lb") ?? nan],
+    ]),
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Forage identification, Purdue University Extension, the pages on tall fescue and on perennial ryegrass: seeds per pound 227,000",
+    },
+    ["tall fescue", "perennial ryegrass"].flatMap((species): Cell[] => [
+      [`${species}: low of Purdue`, 227_000, () => countedBy(species, /Purdue/)?.low.in("count/lb") ?? nan],
+      [`${species}: high of Purdue`, 227_000, () => countedBy(species, /Purdue/)?.high.in("count/lb") ?? nan],
     ]),
   ),
   ...cells(
@@ -475,6 +487,10 @@ function seedTable(): readonly (readonly [species: string, low: number, high: nu
 
 function counted(species: string) {
   return seedCountsOf(species).find(({ source }) => source.publisher === "data table of a seed company");
+}
+
+function countedBy(species: string, publisher: RegExp) {
+  return seedCountsOf(species).find(({ source }) => publisher.test(source.publisher));
 }
 
 function trial(species: string, low: number, mean: number, high: number): readonly Cell[] {

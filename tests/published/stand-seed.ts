@@ -230,6 +230,7 @@ export const seedChecks: readonly PublishedCheck[] = [
     source: {
       title: "Grass characteristics: approximate number of seeds per pound",
       publisher: "data table of a seed company",
+      url: "http://baileyseed.com/resources/grass-characteristics",
     },
     reached: "read",
     kind: "transcription",
@@ -243,6 +244,29 @@ export const seedChecks: readonly PublishedCheck[] = [
         const row = seedCountsOf(species).find(({ source }) => source.publisher.includes("company"));
         return [row?.low.in("count/lb") ?? 0, row?.high.in("count/lb") ?? 0];
       }),
+  },
+  {
+    entry: "stand-065",
+    formulas: ["seedCountsOf"],
+    source: {
+      title: "Forage identification: tall fescue",
+      publisher: "Purdue University Extension",
+      url: "https://ag.purdue.edu/department/agry/agry-extension/forages/forage-id/grasses/tall-fescue.html",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "tall fescue, seeds per pound; its page on perennial ryegrass prints the same figure",
+    answers: [
+      { of: "seeds/lb, tall fescue", printed: 227_000, to: 500 },
+      { of: "seeds/lb, perennial ryegrass", printed: 227_000, to: 500 },
+    ],
+    compute: () =>
+      ["tall fescue", "perennial ryegrass"].map(
+        (species) =>
+          seedCountsOf(species)
+            .find(({ source }) => source.publisher.includes("Purdue"))
+            ?.low.in("count/lb") ?? 0,
+      ),
   },
   {
     entry: "site-049",

@@ -13,6 +13,7 @@ export interface SeedCount {
 const table: Citation = /* @__PURE__ */ frozen({
   title: "Grass characteristics: approximate number of seeds per pound",
   publisher: "data table of a seed company",
+  url: "http://baileyseed.com/resources/grass-characteristics",
 });
 const cornell: Citation = /* @__PURE__ */ frozen({
   title: "Seeding rates",
@@ -24,6 +25,11 @@ const homes: Citation = /* @__PURE__ */ frozen({
   title: "Grass seeds per pound",
   publisher: "page on lawns for homeowners",
   url: "https://www.oldhouseweb.com/gardening/grass-seeds-per-pound.shtml",
+});
+const purdue = (grass: string, page: string): Citation => ({
+  title: `Forage identification: ${grass}`,
+  publisher: "Purdue University Extension",
+  url: `https://ag.purdue.edu/department/agry/agry-extension/forages/forage-id/grasses/${page}.html`,
 });
 const count = (species: string, low: number, high: number, source: Citation): SeedCount => ({
   species,
@@ -46,6 +52,18 @@ export const seedCounts: readonly SeedCount[] = /* @__PURE__ */ frozen([
   /* @__PURE__ */ count("Kentucky bluegrass", 1_500_000, 1_500_000, cornell),
   /* @__PURE__ */ count("rough bluegrass", 2_400_000, 2_500_000, table),
   /* @__PURE__ */ count("perennial ryegrass", 250_000, 250_000, cornell),
+  /* @__PURE__ */ count(
+    "perennial ryegrass",
+    227_000,
+    227_000,
+    /* @__PURE__ */ purdue("perennial ryegrass", "perennial-ryegrass"),
+  ),
+  /* @__PURE__ */ count(
+    "tall fescue",
+    227_000,
+    227_000,
+    /* @__PURE__ */ purdue("tall fescue", "tall-fescue"),
+  ),
   /* @__PURE__ */ count("tall fescue", 225_000, 225_000, homes),
   /* @__PURE__ */ count("fine fescue", 400_000, 550_000, homes),
   /* @__PURE__ */ count("buffalograss", 55_500, 56_000, table),
