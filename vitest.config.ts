@@ -7,11 +7,18 @@ import { LongestFirst } from "./tests/longest-first.js";
 const src = fileURLToPath(new URL("./src", import.meta.url));
 
 const runsOnce = process.argv.includes("run") && !process.argv.includes("--typecheck.only");
+/** Compiles every example of the docs: a part of `npm run typecheck`, for it takes as long as all tests of three rooms. */
+const types = "tests/examples/doc-example-types.test.ts";
+const tests: Readonly<Record<string, readonly string[]>> = {
+  // These need Chromium and the site: npm run site:test.
+  browser: ["tests/browser/*.browser.ts"],
+  types: [types],
+};
 const counts = process.argv.some((word) => word.startsWith("--coverage"));
 
 export default defineConfig(({ mode }) => ({
   // A run with coverage counts lines of the sources themselves, and one that watches looks for what changes in them.
-  plugins: runsOnce && !counts ? [compiledSources()] : [],
+  plugins: runsOnce && !counts && mode !== "types" ? [compiledSources()] : [],
   resolve: {
     // The tests read the sources, so they need no build; tests/consumers/ looks at what is packed.
     alias: [
@@ -20,8 +27,8 @@ export default defineConfig(({ mode }) => ({
     ],
   },
   test: {
-    // The tests in the browser need Chromium and the site: npm run site:test.
-    include: mode === "browser" ? ["tests/browser/*.browser.ts"] : ["tests/**/*.test.ts"],
+    include: [...(tests[mode] ?? ["tests/**/*.test.ts"])],
+    exclude: ["node_modules/**", ...(mode === "types" ? [] : [types])],
     globalSetup: mode === "browser" ? ["tests/browser/write-site.ts"] : [],
     setupFiles: ["tests/properties.ts"],
     // The library has no state that one test could leave to another, so its files are loaded once and not for each test file.
@@ -34,8 +41,7 @@ export default defineConfig(({ mode }) => ({
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
     testTimeout: mode === "hunt" ? 600_000 : 300_000,
     hookTimeout: 300_000,
-    // tests/examples/doc-example-types.test.ts compiles these with the examples; here they are told one by one, where they
-    // are asked for: `npm run test:types`.
+    // `npm run typecheck` compiles these; here they are told one by one, where they are asked for: `npm run test:types`.
     typecheck: {
       enabled: process.argv.includes("--typecheck.only"),
       include: ["tests/**/*.test-d.ts"],

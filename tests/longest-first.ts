@@ -3,7 +3,6 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 /** The test files that take three seconds or more: small files, some of them, that size would put last. */
 const longest: readonly string[] = [
   "walls/matrix",
-  "examples/doc-example-types",
   "published/values/check-values",
   "teach/problems/fairness",
   "examples/batch",
