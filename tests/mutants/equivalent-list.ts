@@ -26,6 +26,23 @@ export const equivalents: readonly Equivalent[] = [
     is: "{}",
     why: "a guard behind those of addDays and its like, which no call reaches",
   },
+  ...["January", "February", "October", "November", "December"].map((month) => ({
+    file: "src/teach/ground-lessons/record-topics.ts",
+    was: `"${month}"`,
+    is: '""',
+    why: "the dates of a problem lie between March 20 and the middle of September",
+  })),
+  ...(
+    [
+      ["src/teach/application-lessons/strength-topics.ts", '"Flow"'],
+      ["src/teach/ground-lessons/record-topics.ts", '"Mean catch"'],
+    ] as const
+  ).map(([file, was]) => ({
+    file,
+    was,
+    is: '""',
+    why: "the heading of a step, which a working of one step does not have",
+  })),
   {
     file: "src/numeric/estimate/coverage-factor.ts",
     was: "at < 200",

@@ -165,7 +165,7 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("divided by the percentage", ((rate * 100) / n) * times),
       slip("wrong number of the grade", ((rate * k) / 100) * times),
       slip("one unit of area only", perArea),
-      ...(us ? [slip("acre for 1,000 sq ft", level === 3 ? perArea * area : answer / 43.56)] : []),
+      ...(us ? [slip("acre for 1,000 sq ft", answer / 43.56)] : []),
     ],
     ...within,
   });

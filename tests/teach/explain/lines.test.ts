@@ -36,6 +36,12 @@ describe("the working of a formula", () => {
     expect(lines("course-time", given, { digits: 6 }).at(-1)).toBe("22.7273 s needs no rounding");
     expect(explain("course-time", given, { digits: 1 }).result.value).toBe(20);
     expect(explain("course-time", given).exact.value).toBeCloseTo(22.727272727, 8);
+    // and the line has both figures as data
+    const { kind, quantities } = explain("course-time", given).steps.at(-1) ?? { quantities: [] };
+    expect(kind).toBe("rounding");
+    expect(quantities.map(({ unit }) => unit)).toEqual(["s", "s"]);
+    expect(quantities[0]?.value).toBeCloseTo(22.727272727, 8);
+    expect(quantities[1]?.value).toBe(22.7);
   });
 
   it("in metric units, with the result in the unit that is asked for", () => {

@@ -9,6 +9,24 @@ const isSentence = (text: string): boolean =>
 /** The figures of a text, as they are printed. */
 const figures = (text: string): readonly string[] => text.match(/\d[\d,]*(?:\.\d+)?/g) ?? [];
 
+const functions = /\b(?:sqrt|max|min|ln|log10|exp)\b/g;
+
+/** The symbols of an equation that no line before it tells; the readings of a mean are figures of the text. */
+const untold = (steps: readonly string[], i: number): readonly string[] => {
+  const [left = "", right = ""] = (steps[i] ?? "").replace(/, rounded up$/, "").split(" = ");
+  const isEquation =
+    /^\S+$/.test(left) && right !== "" && steps[i + 1] !== undefined && !/ \(.*[a-z]{2}/.test(right);
+  if (
+    !isEquation ||
+    !/^[^0-9]*[A-Za-zα-ωΑ-Ω]/.test(right.replace(functions, "")) ||
+    /\d [A-Za-z]/.test(right)
+  )
+    return [];
+  const symbols = right.replace(functions, "").match(/[A-Za-zα-ωΑ-Ω][A-Za-z0-9_,]*/g) ?? [];
+  const told = (steps[i - 1] ?? "").split("; ").map((each) => each.split(" = ")[0] ?? "");
+  return symbols.filter((symbol) => symbol !== "π" && !/^x_\d+$/.test(symbol) && !told.includes(symbol));
+};
+
 /** What a reader would stumble over: an empty sentence, a figure of the working that the text does not give, a key that says nothing. */
 export const wordFaultsOf = (p: QuizProblem): string[] => {
   const faults: string[] = [];
@@ -39,6 +57,8 @@ export const wordFaultsOf = (p: QuizProblem): string[] => {
   for (const step of p.steps) {
     if (!/^\S.*\S$/.test(step) || / {2}|\( ?\)|undefined|; ;|""|\)[A-Za-z]/.test(step))
       faults.push(`no line: "${step}"`);
+    const symbols = untold(p.steps, p.steps.indexOf(step));
+    if (symbols.length > 0) faults.push(`${symbols.join(" and ")} in "${step}" is told nowhere`);
     if (/^Step \d/.test(step) && !/^Step \d\. [A-Z0-9].{3,}$/.test(step))
       faults.push(`no heading: "${step}"`);
   }

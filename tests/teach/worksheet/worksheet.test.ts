@@ -61,6 +61,14 @@ describe("a worksheet", () => {
     ).toBe(true);
   });
 
+  it("asks a level of the topics that have it alone", () => {
+    const levelsOf = new Map(problemTopics.map(({ topic, levels }) => [topic, levels]));
+    const { problems } = worksheet({ level: 3, count: 120, seed: 2, units: "US" });
+    expect(problems.filter(({ topic }) => levelsOf.get(topic)?.includes(3) !== true)).toEqual([]);
+    const having = problemTopics.filter(({ levels }) => levels.includes(3)).map(({ topic }) => topic);
+    expect([...new Set(problems.map(({ topic }) => topic))].sort()).toEqual(having.sort());
+  });
+
   it("is refused with what is wrong", () => {
     const ask = { count: 5, seed: 1, units: "US" } as const;
     expect(() => worksheet({ ...ask, topics: ["tank/dilutoin"] })).toThrow(/tank\/dilution/);
