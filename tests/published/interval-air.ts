@@ -191,7 +191,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       title: "Pesticide half-life fact sheet",
       publisher: "National Pesticide Information Center",
       where: "figure 1",
-      url: "https://npic.orst.edu./factsheets/half-life.html",
+      url: "https://npic.orst.edu/factsheets/half-life.html",
     },
     reached: "read",
     kind: "worked example",

@@ -35,7 +35,7 @@ const npic: Source = {
   title: "Pesticide half-life fact sheet",
   publisher: "National Pesticide Information Center",
   where: "figure 1 and classes",
-  url: "https://npic.orst.edu./factsheets/half-life.html",
+  url: "https://npic.orst.edu/factsheets/half-life.html",
 };
 const bromacil: Source = {
   title: "Reregistration decision for bromacil, restricted-entry intervals (rule of 40 CFR 156.208)",

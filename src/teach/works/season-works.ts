@@ -56,13 +56,13 @@ export const nationalPesticideHalfAtFigure: Citation = /* @__PURE__ */ frozen({
   title: "Pesticide half-life fact sheet",
   publisher: "National Pesticide Information Center",
   where: "figure 1 and classes",
-  url: "https://npic.orst.edu./factsheets/half-life.html",
+  url: "https://npic.orst.edu/factsheets/half-life.html",
 });
 export const nationalPesticideHalfLeft: Citation = /* @__PURE__ */ frozen({
   title: "Pesticide half-life fact sheet",
   publisher: "National Pesticide Information Center",
   where: "figure 1",
-  url: "https://npic.orst.edu./factsheets/half-life.html",
+  url: "https://npic.orst.edu/factsheets/half-life.html",
 });
 export const turfgrassNitrogenDemand: Citation = /* @__PURE__ */ frozen({
   title: "Turfgrass nitrogen demand",
