@@ -6,7 +6,10 @@ const row = (material: string, value: number, basis: UnitBasis): SaltRow => ({ m
 
 /**
  * The partial salt indexes of Mortvedt 2001 (after Rader et al. 1943) as remembered: not read. They
- * reproduce published blends (10-34-0 20.0, 7-21-7 27.8).
+ * reproduce published blends (10-34-0 20.0, 7-21-7 27.8), and the twelve that `weightSaltIndexes` has too are its
+ * figures divided by the percent of the grade, within half a percent (ammonium sulfate apart, which is doubtful
+ * there). Another book (McCarty 2001, as quoted) prints 0.6 for diammonium phosphate, 0.5 for monoammonium
+ * phosphate, 2.2 for potassium chloride and 1.6 for potassium nitrate.
  */
 export const rememberedSaltIndexes: SaltTable<"per unit"> = /* @__PURE__ */ frozen({
   scale: "per unit",
