@@ -11,6 +11,7 @@ import {
   loadAmounts,
   pipeVelocity,
   quantity,
+  routeText,
   saltOutFindings,
   stockTank,
   sulfurApplications,
@@ -202,4 +203,24 @@ describe("a work order in metric units", () => {
     expect(spray(0.9, "mL/ha")).toMatch(/Check for mL and L mixed up \(1,000 times\)\.$/);
     expect(spray(0.9, "L/ha")).toBeUndefined();
   });
+});
+
+test("the sheet of a route in metric units says labelled, as that of a visit does", () => {
+  const text = routeText({
+    type: "route-job",
+    version: 1,
+    title: "Round",
+    date: "2026-06-09",
+    units: "metric",
+    products: [{ id: "wetter", form: "liquid", formulation: "surfactant" }],
+    mix: [{ product: "wetter", rate: { value: 10, unit: "L/ha", of: "product" } }],
+    sprayer: {
+      tank: { value: 200, unit: "L" },
+      applicationVolume: { value: 500, unit: "L/ha", of: "spray" },
+      residualVolume: { value: 3, unit: "L" },
+    },
+    stops: [{ id: "green", area: { value: 1369, unit: "m2" } }],
+  });
+  expect(text).toMatch(/labelled\s+site/);
+  expect(text).not.toMatch(/labeled|authorize/);
 });

@@ -1,6 +1,7 @@
 import { counted } from "../../quantity/house.js";
 import type { Finding } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
+import { inWords } from "../sheet/british-words.js";
 import { dayText, spokenDates } from "../sheet/day-text.js";
 import { nextText } from "../sheet/next-text.js";
 import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
@@ -146,7 +147,7 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
     back: section(
       "cautions",
       "CAUTIONS AND THEIR SOURCES",
-      order.cautions.map(({ text, source }) => `${text} [${sourceText(source)}]`),
+      order.cautions.map(({ text, source }) => `${inWords(text, first)} [${sourceText(source)}]`),
     ),
   };
 };

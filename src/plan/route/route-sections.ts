@@ -2,6 +2,7 @@ import { counted } from "../../quantity/house.js";
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
 import { loadText, sprayTool } from "../shed/spray-section.js";
+import { inWords } from "../sheet/british-words.js";
 import { penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import { areaText, type FirstUnits, measureText, plainNumber, unitWords } from "../sheet/sheet-units.js";
 import type { Measure } from "../visit/measure.js";
@@ -97,7 +98,7 @@ export const routeSection = (writer: Writer): SheetSection => {
       { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
       {
         kind: "text",
-        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "fill")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" && order.loads.leftOver.value > 0 ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
+        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "fill")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" && order.loads.leftOver.value > 0 ? `: ${penned} (${inWords("labeled site", writer.first)}, at or below the label rate)` : ""}.${hosesText(writer)}`,
       },
     ],
   };

@@ -1,5 +1,6 @@
 import { numberIn } from "../../quantity/index.js";
 import { jarFailures } from "../../tank/index.js";
+import { inWords } from "../sheet/british-words.js";
 import type { SheetRow, SheetSection } from "../sheet/sheet-types.js";
 import { type FirstUnits, plainNumber } from "../sheet/sheet-units.js";
 import { stepsText } from "../sheet/tool-amount.js";
@@ -37,7 +38,10 @@ const jarIntoLoad = (order: SprayOrder, first: FirstUnits): string => {
   const share = jarVolume / (order.tank.loads[0] ?? order.tank).volume.in("mL");
   if (share < unnoticed) return "Pour the jar into load 1.";
   if (share >= 1)
-    return "Do not pour the jar into load 1: it is no less than the load. Spray it on a labeled site, at or below the label rate.";
+    return inWords(
+      "Do not pour the jar into load 1: it is no less than the load. Spray it on a labeled site, at or below the label rate.",
+      first,
+    );
   const less = order.products.flatMap((product) => {
     const amount = product.loads[0]?.exact;
     if (amount === undefined || product.formulation === "water-soluble packet") return [];

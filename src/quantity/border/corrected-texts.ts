@@ -17,11 +17,15 @@ const corrections = (text: string, { code, got, suggestion, choices }: Problem):
   const instead = suggestion === undefined ? (choices ?? []) : [suggestion];
   if (part === text) return instead;
   // a number stands in front, a unit behind
-  const at = part.length < shownWhole ? text[code === "text" ? "indexOf" : "lastIndexOf"](part) : -1;
+  const found = (one: string): number =>
+    one.length < shownWhole ? text[code === "text" ? "indexOf" : "lastIndexOf"](one) : -1;
+  // `measures: "imperial"` reads "2 cups" as imp cups
+  const typed = found(part) < 0 ? part.replace(/\bimp /g, "") : part;
+  const at = found(typed);
   if (at < 0) return [];
   // 5 a may be 5 x 100 m2; 5 100 m2 are 5100
   const counted = (one: string): string => (code !== "text" && /^\d/.test(one) ? `x ${one}` : one);
-  const after = text.slice(at + part.length);
+  const after = text.slice(at + typed.length);
   // "3 x 100 m2" for the number of 3 100 m2 has its unit with it
   return instead.map((one) =>
     code === "text" && /[a-z]/i.test(one) ? one : text.slice(0, at) + counted(one) + after,

@@ -158,9 +158,10 @@ const plainName = (key: string): string | undefined =>
  * Measures of Great Britain by the unit of the name without `imp`: the imperial gallon has 160 fluid ounces, 8 pints and 4
  * quarts; the long hundredweight is 112 lb and the long ton 2240 lb. Sources: see {@link multiple}.
  */
-const imperial = (name: string): NameReading | undefined => {
+const imperial = (name: string, sure: boolean): NameReading | undefined => {
   if (/^(?:cwts?|hundredweights?)$/.test(name)) return one("lb", 112);
-  if (/^tons?$/.test(name)) return one("lb", 2240);
+  // a ton of Britain is a long one on old labels and a tonne in the trade of today
+  if (/^tons?$/.test(name)) return sure ? one("lb", 2240) : several(">long ton|tonne");
   const unit = /\bus\b/.test(name) ? undefined : plainName(name);
   switch (unit) {
     case "gal":
@@ -193,7 +194,7 @@ const multiple = (key: string): NameReading | undefined => {
   const long = /^long ((?:cwt|hundredweight|ton)s?)$/.exec(key);
   const said = long ?? /^(?:imp|imperial|u ?k) (.+)$/.exec(key) ?? /^(.+) (?:imp|imperial|u ?k)$/.exec(key);
   const name = said?.[1];
-  if (name !== undefined) return imperial(name);
+  if (name !== undefined) return imperial(name, !key.startsWith("imp "));
   if (/^stones?$/.test(key)) return one("lb", 14);
   return /^(?:short|us) (?:cwts?|hundredweights?)$/.test(key) ? one("lb", 100) : undefined;
 };

@@ -1,5 +1,5 @@
 const measures =
-  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|u\.? ?k\.?|imp\.?|imperial|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|(?:fl\.?|fluid|liquid) ?(?:ozs?|ounces?)|(?:ozs?|ounces?)\.? (?:fl|fluid)|cups?|tbsps?|tbls?|tbs|tblsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])(?!\.? \(?(?:u\.? ?s\b|imp))/gi;
+  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|u\.? ?k\.?|imp\.?|imperial|long|short|metric) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|(?:fl\.?|fluid|liquid) ?(?:ozs?|ounces?)|(?:ozs?|ounces?)\.? (?:fl|fluid)|cups?|tbsps?|tbls?|tbs|tblsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?|tons?)(?![a-z])(?!\.? \(?(?:u\.? ?s\b|imp))/gi;
 const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ["gpa", "imp gal/acre"],
   ["gpm", "imp gal/min"],
@@ -9,7 +9,7 @@ const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
 ]);
 
 /**
- * What stands after a number, with the measures of volume and the hundredweight said to be imperial where the text does
+ * What stands after a number, with the measures of volume, the hundredweight and the ton said to be imperial where the text does
  * not say which. A name that a substance carries stays as it is.
  */
 export const imperialText = (rest: string): string =>

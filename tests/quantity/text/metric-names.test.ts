@@ -70,3 +70,19 @@ describe("names that metric people type", () => {
     expect(read("5 in 100", "length")).not.toMatch(/^\d/);
   });
 });
+
+test("of a British ton and cup the choices are there, and stand in the text", () => {
+  const choices = (text: string, dimension: string) =>
+    correctedTexts(text, { dimension, measures: "imperial" } as never);
+  expect(choices("2 tons/acre", "mass/area")).toEqual(["2 long ton/acre", "2 tonne/acre"]);
+  expect(choices("2 tons", "mass")).toEqual(["2 long ton", "2 tonne"]);
+  expect(choices("2 cups", "volume")).toEqual(["2 US cup"]);
+  expect(choices("1 tbsp/gal", "volume/volume")).toEqual(["1 US tbsp/imp gal"]);
+  const imperial = { measures: "imperial" };
+  // 2240 lb; the names that say which stay as they are
+  expect(read("2 long tons", "mass", imperial)).toBe("4480 lb");
+  expect(read("2 UK tons", "mass", imperial)).toBe("4480 lb");
+  expect(read("2 US tons", "mass", imperial)).toBe("2 US ton");
+  expect(read("2 metric tons", "mass", imperial)).toBe("2 t");
+  expect(read("2 tonnes", "mass", imperial)).toBe("2 t");
+});
