@@ -217,8 +217,9 @@ the median over the rounds; below 1 the kernel is faster.
 
 ${kernelTable(results)}
 
-The kernels write into an array that is handed in, and take no memory by the day. Bytes on the heap after one call that has
-been made often enough to be compiled, before anything is collected; an early call may leave some short-lived objects a day:
+The kernels write into an array that is handed in. Bytes on the heap after one call, before anything is collected. Compiled, a
+kernel takes no memory by the day, so the last columns do not grow; where the first ones do, the call left some short-lived
+objects before it was compiled:
 
 ${memoryTable(results)}
 
