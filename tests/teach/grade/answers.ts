@@ -204,7 +204,17 @@ export const learnerAnswers: readonly Row[] = [
   [
     bags,
     "right",
-    ["7", "7 bags", "seven bags, 7", "7 full bags", "7 sacks", "7.0", "7 bags of fertilizer", "7 packages"],
+    [
+      "7",
+      "7 bags",
+      "seven bags, 7",
+      "7 full bags",
+      "7 sacks",
+      "7 sack",
+      "7.0",
+      "7 bags of fertilizer",
+      "7 packages",
+    ],
   ],
   [bags, "wrong", ["6 bags", "6.4", "7 lb", "8"]],
   [speed, "right", ["3.4 mph", "3.4", "3.4 miles per hour", "3.4 mi/h", "3.4 MPH", "5.5 km/h"]],
