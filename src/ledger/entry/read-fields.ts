@@ -1,5 +1,13 @@
-import { hasOwn } from "../../quantity/house.js";
-import { type Checks, expectFields, expectRecord, type Reader, unreadable } from "../../quantity/index.js";
+import { described, hasOwn } from "../../quantity/house.js";
+import {
+  type Checks,
+  expectFields,
+  expectRecord,
+  fail,
+  type Reader,
+  shown,
+  unreadable,
+} from "../../quantity/index.js";
 import { airReaders, entryReaders, type Readers } from "./entry-readers.js";
 
 /** The place of a field in a record. */
@@ -46,6 +54,11 @@ export const readFields = (
     return undefined;
   }
   const record = input as Record<string, unknown>;
+  if (typeof record.type === "string" && !readers.has("type") && record.version !== undefined) {
+    const got = described(`a record of type ${shown(record.type)}`);
+    problems.run(() => fail("type", path, got, "an application: an entry of a ledger"));
+    return undefined;
+  }
   // Without a list of the names for each entry: a ledger can be large.
   for (const name in record) {
     const value = record[name];

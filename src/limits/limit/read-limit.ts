@@ -25,6 +25,8 @@ const readOne = (input: unknown, path: string, problems: Checks): ReadLimit | un
   );
   if (kind === undefined) return undefined;
   problems.run(() => expectFields(record, [...common, ...fieldsOf[kind]], path, "a limit"));
+  // another record is told as that, and not by what a limit has
+  if (typeof record.type === "string" && problems.count() === before + 1) return undefined;
   // What cannot be read is not used: the limit is given only where there is no problem.
   const field: ReadField = <T>(name: string, read: (input: unknown, path: string) => T): T =>
     problems.run(() => read(record[name], `${path}.${name}`)) as T;

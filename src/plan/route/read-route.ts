@@ -196,6 +196,9 @@ export const readRoute = (input: unknown): ReadRoute => {
   for (const problem of unreadable(top, "")) problems.add({ ...problem, path: problem.path || "route" });
   problems.done();
   const given: Given = top;
+  // a job or an order in the place of a route is one mistake
+  if (typeof given.type === "string" && given.type !== "route-job" && given.stops === undefined)
+    fail("type", "type", given.type, '"route-job": a route, with its stops');
   problems.run(() => expectFields(top, fields, "", "a route"));
   const word = (name: "type" | "version", wanted: unknown, told: string): void => {
     if (given[name] !== wanted) problems.run(() => fail("type", name, given[name], told));

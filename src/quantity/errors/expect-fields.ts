@@ -48,6 +48,18 @@ export const fieldsOf = <const F extends string>(
   const strange = Object.keys(record).filter((name) => !names.includes(name));
   if (strange.length === 0) return record as { readonly [K in F]?: unknown };
   expectWords(known, "known");
+  // What another function makes or takes, a ledger for what has one: as many strange fields, and one mistake.
+  const { type } = record;
+  if (typeof type === "string" && "version" in record && 2 * strange.length > Object.keys(record).length) {
+    const field = names.find((name) => name === type || name === `${type}s`);
+    const how = field === undefined ? "" : `: write { ${word(field)}: ... }`;
+    fail(
+      "type",
+      path || "type",
+      described(`a record of type ${shown(type)}`),
+      `a record with ${few()}${how}`,
+    );
+  }
   const problems = strange.map((name): Problem => {
     const near = nearest(name, names as readonly string[]);
     return {

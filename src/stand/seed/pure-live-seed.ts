@@ -8,6 +8,8 @@ import {
   type Quantity,
   quantity,
   quantityOf,
+  RatewrightError,
+  rangeProblem,
 } from "../../quantity/index.js";
 import { percentAt, type Share } from "../read.js";
 
@@ -28,6 +30,15 @@ export interface SeedLot {
 
 const lotFields = ["purity", "germination", "hard", "viable"] as const;
 
+/** No seed is sold of which 1 % is pure or grows: 0.98 % is a share, 0.98 for 98 %, and would buy a hundred times the seed. */
+const percentOfLot = (input: unknown, path: string): number => {
+  const percent = percentAt(input, path, { above: 0, max: 100 });
+  if (percent > 1) return percent;
+  const suggestion = `${Number((100 * percent).toPrecision(12))} %`;
+  const told = rangeProblem(path, `${percent} %`, { above: 1, max: 100, unit: "%" });
+  throw new RatewrightError({ ...told, suggestion });
+};
+
 /** Percent of a lot, by weight, that is pure live seed. */
 export const livePercent = (input: unknown, path: string): number => {
   const record = expectFields(input, lotFields, path);
@@ -37,14 +48,14 @@ export const livePercent = (input: unknown, path: string): number => {
     if (viable === undefined) {
       return germination === undefined
         ? fail("missing", at("germination"), germination, "germination, or viable from a tetrazolium test")
-        : percentAt(germination, at("germination"), { above: 0, max: 100 });
+        : percentOfLot(germination, at("germination"));
     }
     return (germination ?? hard) === undefined
-      ? percentAt(viable, at("viable"), { above: 0, max: 100 })
+      ? percentOfLot(viable, at("viable"))
       : fail("conflict", at("viable"), viable, "either viable, or germination with hard seed");
   };
   const read = allOf({
-    purity: () => percentAt(record.purity, at("purity"), { above: 0, max: 100 }),
+    purity: () => percentOfLot(record.purity, at("purity")),
     alive: aliveOf,
     hard: () => percentAt(hard, at("hard"), { min: 0, max: 100 }, 0),
   });
@@ -58,8 +69,8 @@ export const livePercent = (input: unknown, path: string): number => {
 /**
  * Pure live seed: the share of a lot, by weight, that is pure and can grow. `PLS = p (g + h) / 100`.
  *
- * - `p` purity, percent by weight, above 0 to 100
- * - `g` germination, percent, above 0 to 100; `viable` of a tetrazolium test stands for `g + h`
+ * - `p` purity, percent by weight, above 1 to 100
+ * - `g` germination, percent, above 1 to 100; `viable` of a tetrazolium test stands for `g + h`
  * - `h` hard or dormant seed, percent; none where it is left out. `g + h` is 100 % at most
  *
  * Do not round it before it is used: 38.4 % taken as 38 % buys 1.1 % too much seed.

@@ -18,7 +18,7 @@ import {
 import { complaints } from "../../errors.js";
 
 const percent = (value: number) => quantity(value, "%");
-const shares = fc.double({ min: 1, max: 100, noNaN: true });
+const shares = fc.double({ min: 1.01, max: 100, noNaN: true });
 const lotOf = (purity: number, germination: number) => ({
   purity: percent(purity),
   germination: percent(germination),
