@@ -57,7 +57,9 @@ const monthNames =
     " ",
   );
 /** A time of day without a time zone, as tables export it behind the day. */
-const timeOfDay = /[T ]\d{1,2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/;
+const timeOfDay = /[t ]\d{1,2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/;
+/** The day of the week in front, and what makes a 4th of 4. */
+const besideDay = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[., ]+|(\d)(?:st|nd|rd|th)\b/g;
 const between = /[\s,./\u2010-\u2014-]+/;
 const ofYear = (text: string): boolean => /^\d{4}$/.test(text);
 const ofDay = (text: string): boolean => /^\d{1,2}$/.test(text);
@@ -69,7 +71,7 @@ const monthOf = (text: string): number =>
 /** What the writer of another notation may have meant: every reading that is a date. */
 const readings = (input: string): CivilDate[] => {
   if (input.length > 60) return [];
-  const text = input.trim().replace(timeOfDay, "").toLowerCase();
+  const text = input.trim().toLowerCase().replace(besideDay, "$1").replace(timeOfDay, "");
   const [, ...digits] = /^(\d{4})(\d{2})(\d{2})$/.exec(text) ?? [];
   const [a = "", b = "", c = "", ...more] = digits.length > 0 ? digits : text.split(between);
   if (more.length > 0) return [];

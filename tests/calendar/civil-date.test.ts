@@ -60,6 +60,11 @@ describe("civilDate", () => {
       "25 May 2026",
       "25-may-2026",
       "2026.05.25",
+      // as a sheet and as people in Britain write it
+      "Mon 25 May 2026",
+      "Monday, May 25, 2026",
+      "25th May 2026",
+      "May 25th, 2026",
     ])
       expect([text, errorOf(() => civilDate(text)).suggestion]).toEqual([text, "2026-05-25"]);
     expect(errorOf(() => civilDate("Sept. 3 2026")).suggestion).toBe("2026-09-03");
