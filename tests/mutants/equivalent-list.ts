@@ -1,4 +1,5 @@
 // Changes of programs that no test can notice, because what comes out is the same for every input, each with the reason.
+import { equivalentsInLessons } from "./equivalent-in-lessons.js";
 import { equivalentsInQuantity } from "./equivalent-in-quantity.js";
 
 /** One change, by what stood there and what was put in its place. */
@@ -14,6 +15,7 @@ export interface Equivalent {
 /** The list, by file. */
 export const equivalents: readonly Equivalent[] = [
   ...equivalentsInQuantity,
+  ...equivalentsInLessons,
   {
     file: "src/calendar/daily-temperatures.ts",
     was: "list.length > lastDay - firstDay",
@@ -26,23 +28,6 @@ export const equivalents: readonly Equivalent[] = [
     is: "{}",
     why: "a guard behind those of addDays and its like, which no call reaches",
   },
-  ...["January", "February", "October", "November", "December"].map((month) => ({
-    file: "src/teach/ground-lessons/record-topics.ts",
-    was: `"${month}"`,
-    is: '""',
-    why: "the dates of a problem lie between March 20 and the middle of September",
-  })),
-  ...(
-    [
-      ["src/teach/application-lessons/strength-topics.ts", '"Flow"'],
-      ["src/teach/ground-lessons/record-topics.ts", '"Mean catch"'],
-    ] as const
-  ).map(([file, was]) => ({
-    file,
-    was,
-    is: '""',
-    why: "the heading of a step, which a working of one step does not have",
-  })),
   {
     file: "src/numeric/estimate/coverage-factor.ts",
     was: "at < 200",
