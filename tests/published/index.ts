@@ -48,15 +48,7 @@ import { tankBulletinChecks } from "./tank-bulletins.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
-import {
-  taughtIntervalChecks,
-  taughtSiteChecks,
-  taughtSoilChecks,
-  taughtSpreadChecks,
-  taughtStandChecks,
-  taughtWaterChecks,
-} from "./taught-grounds.js";
-import { taughtNutrientChecks, taughtSprayChecks, taughtTankChecks } from "./taught-mixtures.js";
+import { taughtSiteChecks, taughtSoilChecks, taughtSprayChecks } from "./taught.js";
 import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
 import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
@@ -69,7 +61,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   quantity: quantityChecks,
   numeric: numericChecks,
   calendar: calendarChecks,
-  interval: [...intervalChecks, ...moreIntervalChecks, ...taughtIntervalChecks],
+  interval: [...intervalChecks, ...moreIntervalChecks],
   nutrient: [
     ...nutrientChecks,
     ...nutrientRateChecks,
@@ -80,7 +72,6 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientWorkedChecks,
     ...nutrientBulletinChecks,
     ...moreNutrientChecks,
-    ...taughtNutrientChecks,
   ],
   indicator: indicatorChecks,
   pest: pestChecks,
@@ -103,16 +94,8 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...spreadWorkedChecks,
     ...deicingChecks,
     ...moreSpreadChecks,
-    ...taughtSpreadChecks,
   ],
-  stand: [
-    ...mowingChecks,
-    ...seedChecks,
-    ...plantingChecks,
-    ...turfWorkChecks,
-    ...moreStandChecks,
-    ...taughtStandChecks,
-  ],
+  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks, ...moreStandChecks],
   weather: weatherChecks,
   tank: [
     ...tankChecks,
@@ -122,16 +105,8 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...tankActiveChecks,
     ...tankBulletinChecks,
     ...moreTankChecks,
-    ...taughtTankChecks,
   ],
-  water: [
-    ...waterChecks,
-    ...waterTurfChecks,
-    ...waterFao56Checks,
-    ...waterWorkedChecks,
-    ...moreWaterChecks,
-    ...taughtWaterChecks,
-  ],
+  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks, ...moreWaterChecks],
 };
 
 /** Every published example that is left out, by room. */
