@@ -22,7 +22,7 @@ import type { ReadJob } from "../job/read-job.js";
 import type { ReadLogEntry } from "../job/read-log.js";
 import type { ReadProduct } from "../job/read-products.js";
 import { perAreaRates, statedRate, suppliedBy } from "./area-rates.js";
-import { logFindings } from "./log-findings.js";
+import { logFindings, twiceLogged } from "./log-findings.js";
 import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
 import { allWithFindings, type WithFindings } from "./with-findings.js";
@@ -233,7 +233,7 @@ export const nutrientAccounts = (
   const before = [logged, visiting];
   return {
     value: accounts.value,
-    findings: [...logged.findings, ...logFindings(job), ...accounts.findings],
+    findings: [...logged.findings, ...logFindings(job), ...twiceLogged(job), ...accounts.findings],
     notChecked: [
       ...elsewhere(job),
       ...before.flatMap(({ notChecked }) => notChecked),
