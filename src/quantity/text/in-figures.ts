@@ -90,12 +90,14 @@ const stepsOf: Readonly<Record<string, readonly Step[]>> = {
   ],
   temperature: [[/(\d) ?o ?(?=[fc]$)/i, "$1 °"]],
   "volume/volume": [
+    [/^(.*\d ?(?:ml|cc|cl|l|lit(?:er|re)s?) ?(?:\/|per ))100$/i, "$1100 L"],
     [/(\/|per )100$/, "$1100 gal"],
     [/ in (?=\d)/, " per "],
   ],
   "volume/time": [[/\/m$/i, "/min"]],
 };
 const perArea: readonly Step[] = [
+  [/^([^a-z]*(?:g|ml|cc) ?(?:\/|per ))100$/i, "$1100 m2"],
   [/ (?:to|covers?|over) (?=\d)/i, " per "],
   [/^([^a-z]*(?:lb|#|oz|fl|gal|qt|pt|quart|pint).*(?:\/|per ) ?\d[\d,]*)$/i, "$1 ft2"],
 ];

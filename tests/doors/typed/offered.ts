@@ -4,6 +4,7 @@ export const offeredTexts: Readonly<Record<string, string>> = {
 1 lb/1000 ft2 = 1 lb per 1000 feet | 1 lb per 1000 ft | 1 lb per m | 1 lb N/m | 5 lb/5000 | 5 lb/5,000
 1 lb/1000 ft2 = 1 lb/1000ft | 1 lb/1000' | 1 lb nitorgen/1000 | 1 lb n/1000
 0.5 kg/100 m2 ; 0.5 kg/acre = 0.5 kg/a
+30 g/100 m2 = 30 g/100 | 30 g per 100
 1.5 lb/1000 ft2 = 1.1/2 lb/M
 -1 lb/1000 ft2 = - 1 lb/M
 4 lb/acre ; 4 lb/100 m2 = 4 lb/a
@@ -33,6 +34,7 @@ export const offeredTexts: Readonly<Record<string, string>> = {
 1 gal/acre ; 1 gal/100 m2 = 1 gal/a
 0.5 gal/acre = 1 / 2 gal per acre | half gal per acre | half a gallon per acre
 250 mL/ha ; 250 m3/ha = 250 ML/ha
+40 mL/100 m2 = 40 mL/100 | 40 ml per 100
 2 tbsp/1000 ft2 = 2 Tbsp per 1000 | 2 T per 1000 | 2 TBS/1000 | 2 tablespoons per thousand
 2 tsp/1000 ft2 = 2 t/M
 `,
@@ -156,6 +158,8 @@ export const offeredTexts: Readonly<Record<string, string>> = {
 25 mm/week = 25 mm a week
 `,
   concentration: `
+0.2 % v/v = 200 mL/100 | 200 ml per 100
+2 % v/v = 2 L per 100 | 2 liters/100
 2 fl oz/gal = 2 oz/gal | 2 oz per gallon | 2 oz. / gal.
 0.01 qt/gal = 1 qt/100 | 1 qt in 100 gal
 0.04 fl oz/gal = 4 oz/100 gal | 4 oz per 100 gals
