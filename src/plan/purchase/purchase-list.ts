@@ -73,14 +73,19 @@ const lineOf = <C extends string>(
   const wanted = need + safetyStock;
   const short = exceeds(wanted, stock) ? wanted - stock : 0;
   const size = product.package.value;
-  const once = bought<C>(product, wholeUnitsFor(short, size), short);
+  const packages = wholeUnitsFor(short, size);
+  const once = bought<C>(product, packages, short);
   // The stock goes to the first applications; what is kept back is bought first of all.
   const kept = Math.max(0, safetyStock - stock);
   const each = lacking(needs, Math.max(0, stock - safetyStock));
   const visits = [kept, ...each].map((lack) => (lack <= 1e-9 * wanted ? 0 : wholeUnitsFor(lack, size)));
   const perVisit = bought<C>(
     product,
-    visits.reduce((sum, count) => sum + count, 0),
+    // Visits that lack only the noise of rounding are counted as none, but together they may open one more package.
+    Math.max(
+      packages,
+      visits.reduce((sum, count) => sum + count, 0),
+    ),
     short,
   );
   const first = each.findIndex((lack) => lack > 1e-9 * wanted);

@@ -31,6 +31,17 @@ describe("what to buy for a season", () => {
       products: [{ id: "a", package: lb(size), stock: lb(stock), safetyStock: lb(kept) }],
     }).lines[0];
 
+  test("a visit that takes next to nothing opens the package that it opens of the whole season", () => {
+    // 499.9999997948196 and 0.00000020568 are 500.0000000005: 501 packages of 1 lb, and 500 and 1 visit by visit
+    const line = listOf({
+      amounts: [499.9999997948196, 2.0568043623825363e-7],
+      size: 1,
+      stock: 0,
+      kept: 0,
+    });
+    expect([line?.once.packages, line?.perVisit.packages]).toEqual([501, 501]);
+  });
+
   test("rounded once is never more than rounded per visit, and never too little", () => {
     fc.assert(
       fc.property(cases, (given) => {
