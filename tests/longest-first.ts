@@ -7,8 +7,6 @@ const longest: readonly string[] = [
   "teach/problems/fairness",
   "examples/batch",
   "plan/job/fuzz",
-  "house/api-report",
-  "house/records",
   "teach/explain/explain",
   "plan/paper/sheet",
   "examples/doc-examples",

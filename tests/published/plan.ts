@@ -41,14 +41,15 @@ const passes = (set: LimitSet, proposal: Omit<Proposal, "date"> & { readonly dat
 };
 
 /**
- * The largest value that passes nothing: the limit as the checks see it. It is found by halving, which ends early where the
+ * The largest value that passes nothing: the limit as the checks see it. It is found by halving, which ends early where a
  * round number nearby passes nothing and a little more than it does.
  */
 const largest = (free: (value: number) => boolean, top: number): number => {
   let [low, high] = [0, top];
   for (let i = 0; i < 60; i++) {
-    if (i === 18) {
-      const round = Number(low.toFixed(3));
+    // by then the two are half a hundredth apart, or half a thousandth
+    if (i === 12 || i === 18) {
+      const round = Number(low.toFixed(i === 12 ? 2 : 3));
       const more = round * (1 + 1e-12);
       if (more < high && free(round) && !free(more)) return round;
     }
@@ -104,10 +105,9 @@ const openDays = (
   const key = JSON.stringify([set.id, facts, supplies]);
   const known = daysFound.get(key);
   if (known !== undefined) return known;
-  const days = Array.from({ length: 365 }, (_, i) => addDays("2026-01-01", i)).filter(
-    (date) => !passes(set, { date, supplies: supplies ?? [], facts }),
-  );
-  const ends = [monthDay(days[0] as CivilDate), monthDay(days[days.length - 1] as CivilDate)];
+  const days = Array.from({ length: 365 }, (_, i) => addDays("2026-01-01", i));
+  const isOpen = (date: CivilDate): boolean => !passes(set, { date, supplies: supplies ?? [], facts });
+  const ends = [days, [...days].reverse()].map((list) => monthDay(list.find(isOpen) as CivilDate));
   daysFound.set(key, ends);
   return ends;
 };
