@@ -7,35 +7,43 @@ import type { ReadTreatment } from "../job/treatments.js";
 const productsOf = (treatment: ReadTreatment): readonly string[] =>
   treatment.method === "spread" ? [treatment.product.id] : treatment.mix.map(({ product }) => product.id);
 
-/** What makes two entries of one day and treatment one that was written down twice. */
-const writtenOf = ({ date, treatment, product, parts, rate, nutrients, row }: ReadLogEntry): string =>
-  JSON.stringify([date, treatment, product?.id, [...(parts ?? [])].sort(), rate, nutrients, row?.().rates]);
+/** What makes two entries of one day one that was written down twice. */
+const writtenOf = ({ treatment, parts, rate, nutrients, row }: ReadLogEntry): string =>
+  JSON.stringify([treatment, [...(parts ?? [])].sort(), rate, nutrients, row?.().rates]);
+
+const twice = (entry: ReadLogEntry, first: ReadLogEntry): Finding => {
+  const { date, path, treatment, product, row } = entry;
+  return {
+    code: "log/twice",
+    severity: "caution",
+    path,
+    params: { ...(treatment !== undefined && { treatment }), date, first: first.path },
+    text: `${treatment ?? product?.name} of ${date} stands twice in the ${row === undefined ? "log" : "ledger"} with the same amount${treatment === undefined ? "" : ` of ${product?.name}`}: both are counted. If it was applied once, take one of them out.`,
+  };
+};
 
 /** An application that stands twice counts once where applications are counted, and twice in every amount. */
 export const twiceLogged = ({ log }: ReadJob): readonly Finding[] => {
-  const byKey = new Map<string, ReadLogEntry[]>();
+  // a ledger can be large, so what stands alone on its day is read no further
+  const byDay = new Map<string, ReadLogEntry[]>();
   for (const entry of log) {
-    const { date, treatment, product } = entry;
-    if (treatment === undefined || product === undefined) continue;
-    const key = `${date} ${product.id} ${treatment}`;
-    byKey.set(key, [...(byKey.get(key) ?? []), entry]);
+    if (entry.product === undefined) continue;
+    const key = `${entry.date} ${entry.product.id}`;
+    const same = byDay.get(key);
+    if (same === undefined) byDay.set(key, [entry]);
+    else same.push(entry);
   }
-  return [...byKey.values()].flatMap((same) =>
-    same.flatMap((entry, i): Finding[] => {
-      const first = same.slice(0, i).find((other) => writtenOf(other) === writtenOf(entry));
-      if (first === undefined) return [];
-      const { date, path, treatment = "", product } = entry;
-      return [
-        {
-          code: "log/twice",
-          severity: "caution",
-          path,
-          params: { treatment, date, first: first.path },
-          text: `${treatment} of ${date} stands twice in the ${entry.row === undefined ? "log" : "ledger"} with the same amount of ${product?.name}: both are counted. If it was applied once, take one of them out.`,
-        },
-      ];
-    }),
-  );
+  return [...byDay.values()].flatMap((same) => {
+    if (same.length === 1) return [];
+    const firsts = new Map<string, ReadLogEntry>();
+    return same.flatMap((entry): Finding[] => {
+      const written = writtenOf(entry);
+      const first = firsts.get(written);
+      if (first !== undefined) return [twice(entry, first)];
+      firsts.set(written, entry);
+      return [];
+    });
+  });
 };
 
 /** What the log may hold of the visit itself: it would count twice. */

@@ -47,3 +47,19 @@ test("in a log too", () => {
     "log[1]",
   ]);
 });
+
+test("without the name of a treatment too, and once for each repeat", () => {
+  const row = {
+    date: "2026-04-15",
+    product: "feed-a",
+    rate: { value: 3.75, unit: "lb/1000 ft2", of: "product" },
+  };
+  const other = { ...row, rate: { ...row.rate, value: 3 } };
+  const order = workOrder({ ...job, log: [row, other, row, row] } as never);
+  const found = order.findings.filter(({ code }) => code === "log/twice");
+  expect(found.map(({ path, params }) => [path, params.first])).toEqual([
+    ["log[2]", "log[0]"],
+    ["log[3]", "log[0]"],
+  ]);
+  expect(found[0]?.text).toMatch(/^feed-a of 2026-04-15 stands twice in the log with the same amount: both/);
+});
