@@ -242,7 +242,7 @@ export const standing = (ledger: Ledger, path: string): Standing => {
  * The entries of a ledger that count: without those that another entry corrects, and without those that
  * only say that another never happened.
  *
- * @throws RatewrightError `type`, `missing`; what {@link ledger} throws for the entries
+ * @throws RatewrightError `type`, `missing`; what `ledger` throws for the entries
  *
  * @example
  * ```ts

@@ -14,7 +14,7 @@ import {
 } from "../../quantity/index.js";
 import type { RateOf } from "../../tank/index.js";
 import type { Job, JobLogEntry } from "./job.js";
-import { namedProduct } from "./named-product.js";
+import { namedProduct, statedId } from "./named-product.js";
 import type { ReadProduct } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
 import { taggedRate } from "./tagged-rate.js";
@@ -66,7 +66,7 @@ const entryConflicts = (entry: JobLogEntry, at: string): readonly Problem[] => {
 /** What the log of a job is read beside. */
 interface JobAround {
   readonly visit: CivilDate | undefined;
-  readonly site: ReadSite;
+  readonly site: ReadSite | undefined;
   readonly products: JobProducts;
 }
 
@@ -94,9 +94,10 @@ const readEntry = (
     entry.product === undefined
       ? undefined
       : problems.run(() => namedProduct(products, entry.product, `${at}.product`));
+  const id = statedId(products, entry.product);
   const rate =
-    product && entry.rate !== undefined
-      ? problems.run(() => taggedRate(entry.rate, product.id, `${at}.rate`))
+    id !== undefined && entry.rate !== undefined
+      ? problems.run(() => taggedRate(entry.rate, id, `${at}.rate`))
       : undefined;
   for (const problem of entryConflicts(entry, at)) problems.add(problem);
   const stated =
@@ -104,7 +105,7 @@ const readEntry = (
       ? undefined
       : problems.run(() => expectList(entry.nutrients, `${at}.nutrients`, "nutrient"));
   const nutrients = stated && readSupplies(stated, `${at}.nutrients`, problems);
-  if (problems.count() > before || date === undefined) return undefined;
+  if (problems.count() > before || date === undefined || site === undefined) return undefined;
   return {
     date,
     path: at,
@@ -124,7 +125,7 @@ const readLog = (
   products: JobProducts,
   problems: Checks,
 ): readonly ReadLogEntry[] => {
-  if (input === undefined || site === undefined) return [];
+  if (input === undefined) return [];
   if (!Array.isArray(input)) {
     problems.add({
       code: "type",

@@ -69,14 +69,19 @@ const measuresOf = (part: SiteDescription["parts"][number]): readonly PartMeasur
     : [{ part: part.name, shape: part.shape, lengths: Object.fromEntries(lengths) }];
 };
 
-/** Takes a list of names of parts, or throws with the names that there are. */
-export const expectParts = (input: unknown, site: ReadSite, path: string): readonly string[] => {
+/**
+ * Takes a list of names of parts, or throws with the names that there are. Of a site that is itself at fault no name is
+ * known; what else is wrong with the list is told all the same.
+ */
+export const expectParts = (input: unknown, site: ReadSite | undefined, path: string): readonly string[] => {
   if (!Array.isArray(input) || input.length === 0)
     return fail("type", path, input, "a list of names of parts");
   const problems = checks();
   input.forEach((name, i) => {
     problems.run(() => {
-      if (!site.parts.has(name)) {
+      if (site === undefined && typeof name !== "string")
+        fail("type", `${path}[${i}]`, name, "the name of a part of the site");
+      if (site !== undefined && !site.parts.has(name)) {
         const choices = [...site.parts.keys()];
         fail("missing", `${path}[${i}]`, name, "the name of a part of the site", { choices });
       }
@@ -113,9 +118,11 @@ export const treatedParts = (
 /** The area of a treatment: what it states, the sum of its parts, or the whole site. */
 export const treatedArea = (
   stated: { readonly area?: unknown; readonly parts?: readonly string[] | undefined },
-  site: ReadSite,
+  site: ReadSite | undefined,
   path: string,
-): Quantity<"area", "none"> => {
+): Quantity<"area", "none"> | undefined => {
+  if (site === undefined)
+    return stated.area === undefined ? undefined : areaOf(stated.area, path, ["treated"]);
   const whole =
     stated.parts === undefined
       ? site.area.net

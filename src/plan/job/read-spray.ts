@@ -1,5 +1,5 @@
 import { type Checks, expectFields, expectList, shown } from "../../quantity/index.js";
-import { namedProduct } from "./named-product.js";
+import { namedProduct, statedId } from "./named-product.js";
 import { taggedRate } from "./tagged-rate.js";
 import type { JobProducts, ReadSpray, TreatmentBase } from "./treatments.js";
 
@@ -17,7 +17,9 @@ export const readSpray = (
       expectFields(item, ["product", "rate"], path, "a product with its rate"),
     );
     const product = fields && problems.run(() => namedProduct(products, fields.product, `${path}.product`));
-    const rate = product && fields && problems.run(() => taggedRate(fields.rate, product.id, `${path}.rate`));
+    const id = statedId(products, fields?.product);
+    const rate =
+      id === undefined ? undefined : problems.run(() => taggedRate(fields?.rate, id, `${path}.rate`));
     if (product !== undefined && product.formulation === undefined) {
       const expected = `a formulation of ${product.id} in products, for the loading order`;
       problems.add({ code: "missing", path: `${path}.product`, got: "no formulation", expected });

@@ -69,7 +69,9 @@ export const readSpread = (
     product === undefined
       ? problems.run(() => expectStated(treatment, at))
       : problems.run(() => readWanted(treatment, product, at));
-  const passes = problems.run(() => passesAt(treatment.passes ?? 1, `${at}.passes`));
+  const passes = problems.run(() =>
+    treatment.passes === undefined ? 1 : passesAt(treatment.passes, `${at}.passes`),
+  );
   const setting =
     treatment.setting === undefined
       ? undefined

@@ -40,11 +40,11 @@ const spreadFields: readonly (keyof JobSpread)[] = [
 ];
 const sprayFields: readonly (keyof JobSpray)[] = [...common, "mix"];
 
-/** Reads what every treatment may state; nothing where its area cannot be told. */
+/** Reads what every treatment may state; nothing where its area cannot be told, or the site is itself at fault. */
 const readBase = (
   record: Readonly<Record<string, unknown>>,
   at: string,
-  site: ReadSite,
+  site: ReadSite | undefined,
   problems: Checks,
 ) => {
   const read = <T>(name: (typeof common)[number], by: (path: string) => T): T | undefined =>
@@ -64,7 +64,7 @@ const readBase = (
     irrigationRate: read("irrigationRate", (path) => irrigationRateAt(record.irrigationRate, path)),
   };
   const facts = readFacts(record.facts, `${at}.facts`, problems);
-  if (area === undefined) return undefined;
+  if (area === undefined || site === undefined) return undefined;
   const byPart = treatedParts({ area: record.area, parts }, site);
   return {
     id,
@@ -83,7 +83,7 @@ const readBase = (
 const readTreatment = (
   input: unknown,
   at: string,
-  site: ReadSite,
+  site: ReadSite | undefined,
   products: JobProducts,
   problems: Checks,
 ): ReadTreatment | undefined => {
@@ -116,7 +116,6 @@ export const readTreatments = (
   problems: Checks,
 ): readonly ReadTreatment[] => {
   const list = problems.run(() => expectList(input, "treatments", "treatment")) ?? [];
-  if (site === undefined) return [];
   const ids = new Set<unknown>();
   return list.flatMap((item, i) => {
     const at = `treatments[${i}]`;

@@ -51,7 +51,7 @@ export const momentAt = (input: unknown, path: string): Instant =>
 export const irrigationRateAt = (input: unknown, path: string): Quantity<"length/time", "none"> =>
   expectQuantity(input, { dimension: "length/time", of: "none", bound: "positive" }, path);
 
-const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent => {
+const readEvent = (input: unknown, path: string, site: ReadSite | undefined): ReadWaterEvent => {
   const given = expectFields(input, eventFields, path, "an irrigation or a rain");
   const { parts, ...event } = allOf({
     at: () => momentAt(given.at, `${path}.at`),
@@ -78,8 +78,8 @@ export const readWater = (
   site: ReadSite | undefined,
   problems: Checks,
 ): ReadWater | undefined => {
-  if (input === undefined || site === undefined) return undefined;
-  return problems.run(() => {
+  if (input === undefined) return undefined;
+  const water = problems.run(() => {
     const given = expectFields(input, waterFields, "water", "rain and irrigation after the work");
     return allOf({
       events: () => {
@@ -99,7 +99,8 @@ export const readWater = (
         return events;
       },
       until: () => momentAt(given.until, "water.until"),
-      ground: () => site.area.parts.map(({ name = "" }) => name),
+      ground: () => (site?.area.parts ?? []).map(({ name = "" }) => name),
     });
   });
+  return site === undefined ? undefined : water;
 };
