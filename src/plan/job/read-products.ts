@@ -3,6 +3,7 @@ import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, fertilizer } from "../../nutrient/index.js";
 import { withoutUndefined } from "../../quantity/house.js";
 import {
+  allOf,
   type Checks,
   expectFields,
   expectList,
@@ -93,32 +94,34 @@ const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at:
 
 const readLabelRate = (product: JobProduct, path: string): LabelRate => {
   const range = expectFields(product.labelRate, ["min", "max"], path, "a range with min and max");
-  const min = taggedRate(range.min, product.id, `${path}.min`);
-  const max = taggedRate(range.max, product.id, `${path}.max`);
+  const { min, max } = allOf({
+    min: () => taggedRate(range.min, product.id, `${path}.min`),
+    max: () => taggedRate(range.max, product.id, `${path}.max`),
+  });
   return toldBy({ min: `${path}.min`, max: `${path}.max` }, () => labelRate({ min, max }));
 };
 
-/** The id and the form of a product, without which nothing else of it can be read. */
+/** The id and the form of a product, without which its amounts cannot be read. */
 const readKind = (
   { id, form, type, version }: Readonly<Partial<Record<keyof JobProduct, unknown>>>,
   at: string,
   problems: Checks,
 ): Pick<ReadProduct, "id" | "form"> | undefined => {
-  if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
+  const named = typeof id === "string" && isSubstance(`product:${id}`);
+  if (!named) {
     const expected = "a short name without slash or colon, such as feed-a";
     problems.add({ code: id === undefined ? "missing" : "type", path: `${at}.id`, got: shown(id), expected });
-    return undefined;
   }
-  if (form !== "dry" && form !== "liquid") {
+  const formed = form === "dry" || form === "liquid";
+  if (!formed) {
     const code = form === undefined ? "missing" : "type";
     problems.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
-    return undefined;
   }
   if (type !== undefined && type !== "fertilizer")
     problems.add({ code: "type", path: `${at}.type`, got: shown(type), expected: '"fertilizer", or none' });
   if (version !== undefined && version !== 1)
     problems.add({ code: "type", path: `${at}.version`, got: shown(version), expected: "1, or none" });
-  return { id, form };
+  return named && formed ? { id, form } : undefined;
 };
 
 /** A breakdown of nitrogen without the analysis that it is part of. */
@@ -156,9 +159,10 @@ const readProduct = (input: unknown, at: string, problems: Checks): ReadProduct 
   const before = problems.count();
   const record = problems.run(() => expectFields(input, fields, at, "a product"));
   const kind = record && readKind(record, at, problems);
-  if (kind === undefined) return undefined;
-  const product = record as JobProduct; // Each field is read below before it is used.
+  if (record === undefined) return undefined;
+  const product = record as unknown as JobProduct; // Each field is read below before it is used.
   readLabelFields(product, at, problems);
+  if (kind === undefined) return undefined;
   tellMissingAnalysis(product, at, problems);
   const measures = readMeasures(product, at, problems);
   if (problems.count() > before) return undefined;

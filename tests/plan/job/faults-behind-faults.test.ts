@@ -65,3 +65,20 @@ test("no passes are not one pass", () => {
     "not-finite treatments[0].passes",
   ]);
 });
+
+test("a product without a name to go by, or a form, is told with all that is wrong with its words; both ends of a range", () => {
+  const told = placesOf({
+    products: [
+      { ...job.products[0], labelRate: { min: { ...rate, value: -1 }, max: { ...rate, unit: "lb" } } },
+      { id: "a/b", form: "wet", name: 5, lowRate: "yes" },
+    ],
+  });
+  expect(told).toEqual([
+    "range products[0].labelRate.min.value",
+    "unit/mismatch products[0].labelRate.max",
+    "type products[1].id",
+    "type products[1].form",
+    "type products[1].name",
+    "type products[1].lowRate",
+  ]);
+});
