@@ -270,6 +270,7 @@ const settled = (said: string | undefined, wanted: string | undefined): string |
   if (said === undefined) return wanted ?? "none";
   if (wanted === undefined) return said;
   const plain = wanted.replace(/(product|ai|ae):[^/]*/g, "$1");
-  // a label has 4 lb ai/gal: the field says in what
-  return [cleanText(wanted), plain, plain.split("/")[0]].includes(said) ? wanted : undefined;
+  // a label has 4 lb ai/gal: the field says in what; 12 % slow N is of the bag, and no share of the nitrogen
+  const alone = /^(.+)\/(?:product|spray)$/.exec(plain)?.[1];
+  return [cleanText(wanted), plain, alone].includes(said) ? wanted : undefined;
 };

@@ -86,3 +86,10 @@ test("of a British ton and cup the choices are there, and stand in the text", ()
   expect(read("2 metric tons", "mass", imperial)).toBe("2 t");
   expect(read("2 tonnes", "mass", imperial)).toBe("2 t");
 });
+
+test("a substance without what holds it is that of the field, where a label leaves it out; a share of the nitrogen is not", () => {
+  expect(read("4 lb ai/gal", "mass/volume", { of: "ai/product" })).toBe("4 lb/gal of ai/product");
+  expect(read("24 % w/w N", "mass/mass", { of: "N/product" })).toBe("24 % w/w of N/product");
+  // a bag prints 12 % slow N of the product
+  expect(read("12 % w/w N:slow", "mass/mass", { of: "N:slow/N" })).toBe("substance/mismatch");
+});
