@@ -110,8 +110,8 @@ export const fillPlan = (question: FillQuestion): FillPlan => {
       done = loaded;
       fill(i);
     }
-    done = next;
-    loaded = Math.max(loaded, done);
+    // What a load lacks within the noise of rounding goes out with the next one.
+    done = Math.min(next, loaded);
     if (open && exceeds(done + behind, loaded)) fill(i);
     leave.push(inTank());
   });
