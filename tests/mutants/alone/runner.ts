@@ -1,11 +1,11 @@
 // Runs in a process of its own: loads the program of a room, and tries its mutants one by one.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { constants, Script } from "node:vm";
 import { root } from "../../house/sources.js";
 import type { Mutant } from "./program.js";
-import type { Collected } from "./vitest.js";
+import type { Collected, Suite } from "./vitest.js";
 
 /** What became of a mutant. */
 export type Outcome = "killed" | "survived" | "no test";
@@ -40,7 +40,7 @@ const { program, all, mutants } = JSON.parse(readFileSync(given, "utf8")) as {
 const switches: Switches = {};
 const world = globalThis as unknown as {
   __stryker__: Switches;
-  __suite?: { readonly collected: Collected[] };
+  __suite?: Suite;
 };
 world.__stryker__ = switches;
 
@@ -54,8 +54,8 @@ const tell = (told: Told): void => {
   else if (told.type !== "beat") console.log(JSON.stringify(told));
 };
 
-const loaded = (): readonly Collected[] => {
-  const suite = { collected: [] };
+const loaded = (sourcesLoaded = (): void => {}): readonly Collected[] => {
+  const suite: Suite = { collected: [], file: "", sourcesLoaded };
   world.__suite = suite;
   const module = { exports: {} };
   script.runInThisContext()(module, module.exports, require);
@@ -77,8 +77,11 @@ const spentSoFar = (): number => {
   return (user + system) / 1000;
 };
 const started = spentSoFar();
-let tests = loaded();
-// A copy: what runs later without a test of its own is counted there too
+// Copies: what runs later without a test of its own is counted there too
+let bySources: Readonly<Record<string, number>> = {};
+let tests = loaded(() => {
+  bySources = { ...switches.mutantCoverage?.static };
+});
 const atLoad = { ...switches.mutantCoverage?.static };
 const isWall = ({ name }: Collected): boolean => name.startsWith("spoilt calls > ");
 const times: number[] = [];
@@ -198,6 +201,13 @@ const tryWalls = async (id: string): Promise<string | undefined> => {
   return undefined;
 };
 
+/** Those of the shelf of a mutant first: there are more tests that come to it than time to run them. */
+const ownFirst = ({ file }: Mutant, which: readonly number[]): readonly number[] => {
+  const shelf = dirname(file).replace(/^src/, "tests");
+  const own = (n: number): boolean => dirname(tests[n]?.file ?? "") === shelf;
+  return [...which.filter(own), ...which.filter((n) => !own(n))];
+};
+
 /** Where a mutant stands: its file, and the outermost name there. */
 const placesOf = ({ file, within }: Mutant): readonly string[] => [`${file} ${within.split(".")[0]}`, file];
 const readersOf = new Map<string, Set<number>>();
@@ -219,7 +229,7 @@ const nearFirst = (mutant: Mutant): readonly number[] => {
   return [
     ...new Set([
       ...ofLoaded,
-      ...reading(mutant.id),
+      ...ownFirst(mutant, reading(mutant.id)),
       ...near.flatMap((some) => fast.filter((n) => some.has(n))),
     ]),
   ];
@@ -228,17 +238,20 @@ const nearFirst = (mutant: Mutant): readonly number[] => {
 for (const mutant of mutants) {
   const { id, keeps } = mutant;
   tell({ type: "start", id });
+  const first = ownFirst(mutant, reading(id));
   const early = (atLoad[id] ?? 0) > 0;
-  const first = early ? nearFirst(mutant) : reading(id);
-  const by = early
-    ? await tryAfresh(id, first, true)
-    : first.length === 0
-      ? undefined
-      : ((await tryHere(id, first)) ?? (keeps ? await tryAfresh(id, first, false) : undefined));
-  const found = by ?? (early ? undefined : await tryWalls(id));
-  if (found === undefined && first.length === 0 && wallsTo(id).length === 0 && !early)
+  // What only a test ran as it was loaded is tried in the loaded copy first: to load all of it again takes longer
+  const here = (bySources[id] ?? 0) > 0 || first.length === 0 ? undefined : await tryHere(id, first);
+  const afresh = async (): Promise<string | undefined> =>
+    early
+      ? tryAfresh(id, nearFirst(mutant), true)
+      : keeps && first.length > 0
+        ? tryAfresh(id, first, false)
+        : undefined;
+  const by = here ?? (await afresh()) ?? (await tryWalls(id));
+  if (by === undefined && first.length === 0 && wallsTo(id).length === 0 && !early)
     tell({ type: "done", id, outcome: "no test" });
-  else done(id, found);
+  else done(id, by);
   await new Promise((go) => setImmediate(go));
 }
 tell({ type: "end" });

@@ -5,6 +5,8 @@ import { chai, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from "@vites
 /** One test, to be run as often as wanted. */
 export interface Collected {
   readonly name: string;
+  /** Where it stands. */
+  readonly file: string;
   readonly run: () => unknown;
 }
 
@@ -19,9 +21,15 @@ export const expect: unknown = Object.assign(
   chai.expect,
 );
 
-/** What is collected, for the one who loads the tests. */
-const { collected } = (globalThis as unknown as { readonly __suite: { readonly collected: Collected[] } })
-  .__suite;
+/** What is collected, for the one who loads the tests, and the file that is loaded. */
+export interface Suite {
+  readonly collected: Collected[];
+  file: string;
+  /** Called once what the tests import is loaded, before the first of them. */
+  readonly sourcesLoaded?: () => void;
+}
+
+const suite = (globalThis as unknown as { readonly __suite: Suite }).__suite;
 
 let within: readonly string[] = [];
 
@@ -29,7 +37,7 @@ const bodyOf = (given: readonly unknown[]): Body => given.find((one) => typeof o
 
 const add = (name: string, ...given: readonly unknown[]): void => {
   const body = bodyOf(given);
-  collected.push({ name: [...within, name].join(" > "), run: () => body() });
+  suite.collected.push({ name: [...within, name].join(" > "), file: suite.file, run: () => body() });
 };
 
 const group = (name: string, ...given: readonly unknown[]): void => {
