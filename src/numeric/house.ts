@@ -1,4 +1,6 @@
 // What the floors above use of this room, and the world does not.
+
+export { expectBulkDensity, expectLiquidDensity } from "./number/densities.js";
 export { eachOf, mostItems } from "./number/each-of.js";
 export { expectWithin } from "./number/expect-within.js";
 export { figuresApart, fixedApart, roundedApart } from "./number/figures-apart.js";

@@ -40,11 +40,11 @@ const rows: readonly Row[] = [
     "volume",
     (m) =>
       hopperLoad({
-        volume: quantity(vast, m ? "m3" : "ft3", "product"),
-        bulkDensity: density(vast),
+        volume: quantity(1e308, m ? "m3" : "ft3", "product"),
+        bulkDensity: density(2000),
       }),
   ],
-  ["a hopper volume", "load", (m) => hopperVolume({ load: mass(vast, m), bulkDensity: density(tiny) })],
+  ["a hopper volume", "load", (m) => hopperVolume({ load: mass(5e-324, m), bulkDensity: density(2000) })],
   [
     "what a load covers",
     "load",

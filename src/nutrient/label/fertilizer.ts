@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import {
   allOf,
   type DecimalSign,
@@ -115,7 +116,10 @@ export const fertilizer = <
     form: () => given(input.form, (form) => expectOneOf(form, forms, at("form"))) ?? "dry",
     analysis: () => analysisOf(input, path),
     slow: () => given(input.slowNitrogen, (slow) => slowOf(slow, at("slowNitrogen"))),
-    density: () => given(input.density, (density) => ownQuantity(density, "mass/volume", at("density"))),
+    density: () =>
+      given(input.density, (density) =>
+        expectLiquidDensity(ownQuantity(density, "mass/volume", at("density")), at("density")),
+      ),
     held: () => given(input.package, (held) => packageOf(held, at("package"))),
   });
   const { name, form, density, held } = read;

@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import { interpolate } from "../../numeric/index.js";
 import {
   allOf,
@@ -100,7 +101,11 @@ export const densityAt = (input: {
   const density = { dimension: "mass/volume", of: "none" } as const;
   const temperature = { dimension: "temperature", of: "none" } as const;
   const read = allOf({
-    density: () => expectQuantity(input.density, { ...density, bound: "positive" }, "density"),
+    density: () =>
+      expectLiquidDensity(
+        expectQuantity(input.density, { ...density, bound: "positive" }, "density"),
+        "density",
+      ),
     slope: () => expectQuantity(input.slopePerFahrenheit, density, "slopePerFahrenheit"),
     from: () => expectQuantity(input.measuredAt, temperature, "measuredAt"),
     to: () => expectQuantity(input.temperature, temperature, "temperature"),
@@ -146,14 +151,11 @@ export const inventoryShrink = (
 ): Quantity<"volume/volume", "none"> => {
   const bound = { dimension: "mass/volume", of: "none", bound: "positive" } as const;
   const { first, second } = allOf({
-    first: () => expectQuantity(before, bound, "before"),
-    second: () => expectQuantity(after, bound, "after"),
+    first: () => expectLiquidDensity(expectQuantity(before, bound, "before"), "before"),
+    second: () => expectLiquidDensity(expectQuantity(after, bound, "after"), "after"),
   });
   const last = numberIn(second, first.unit);
-  const shrink = ((last - first.value) * 100) / last;
-  return Number.isFinite(shrink)
-    ? quantity(shrink, "% v/v")
-    : fail("range", "after", after, "a density not vanishingly small beside the one before");
+  return quantity(((last - first.value) * 100) / last, "% v/v");
 };
 
 /**

@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import { described } from "../../quantity/house.js";
 import {
   allOf,
@@ -263,7 +264,10 @@ export const analysisByWeight = (input: {
   expectFields(input, ["perVolume", "density"], "input");
   const { density, perVolume } = allOf({
     density: () =>
-      expectQuantity(input.density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density"),
+      expectLiquidDensity(
+        expectQuantity(input.density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density"),
+        "density",
+      ),
     perVolume: () => readPerVolume(input.perVolume),
   });
   const percents = eachOf(

@@ -1,4 +1,5 @@
 import { readContents } from "../../ledger/house.js";
+import { expectBulkDensity, expectLiquidDensity } from "../../numeric/house.js";
 import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, fertilizer } from "../../nutrient/index.js";
 import { withoutUndefined } from "../../quantity/house.js";
@@ -144,7 +145,10 @@ const readMeasures = (product: JobProduct, at: string, problems: Checks) => {
   return {
     fertilizer: read("analysis", () => fertilizerOf(product, product.analysis, at)),
     density: read("density", (path) =>
-      expectQuantity(product.density, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
+      (product.form === "liquid" ? expectLiquidDensity : expectBulkDensity)(
+        expectQuantity(product.density, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
+        path,
+      ),
     ),
     contents: read("contents", (path) => readContents(product.contents, path)),
     package: read("package", (path) => packageOf(product, path)),

@@ -1,3 +1,4 @@
+import { expectBulkDensity } from "../../numeric/house.js";
 import {
   type Citation,
   checks,
@@ -24,7 +25,10 @@ export const densityOf = (input: unknown, path: string): BulkDensity => {
   const expected = 'a weight per volume, such as quantity(2700, "lb/yd3")';
   if (input === undefined) return fail("missing", path, input, expected);
   if (typeof input === "number") return fail("type", path, input, `${expected}: a number has no unit`);
-  return expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path);
+  return expectBulkDensity(
+    expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
+    path,
+  );
 };
 
 /** What the weight of moist material is to its dry weight; 1 where no moisture is given. */

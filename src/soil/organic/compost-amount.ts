@@ -1,3 +1,4 @@
+import { expectBulkDensity } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -60,9 +61,12 @@ export const compostAmount = (input: {
     depth: () =>
       expectQuantity(record.depth, { dimension: "length", of: "none", bound: "positive" }, "depth"),
     density: () =>
-      expectQuantity(
-        record.bulkDensity,
-        { dimension: "mass/volume", of: "product", bound: "positive" },
+      expectBulkDensity(
+        expectQuantity(
+          record.bulkDensity,
+          { dimension: "mass/volume", of: "product", bound: "positive" },
+          "bulkDensity",
+        ),
         "bulkDensity",
       ),
     moisture: () => expectNumber(record.moisture, "moisture", { min: 0, below: 100 }),

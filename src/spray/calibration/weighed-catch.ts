@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -45,7 +46,9 @@ export const weighedCatch = <S extends Carrier>(input: {
             "g",
           ),
     density: () =>
-      given.density === undefined ? undefined : positive(given.density, "density", "mass/volume"),
+      given.density === undefined
+        ? undefined
+        : expectLiquidDensity(positive(given.density, "density", "mass/volume"), "density"),
   });
   if (density === undefined && full.of !== "water")
     fail(

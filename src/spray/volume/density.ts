@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import {
   allOf,
   expectAmount,
@@ -34,13 +35,10 @@ const tableWater = (): Density => quantity(8.34, "lb/gal");
  */
 export const densityConversionFactor = (density: Density, water: Density = tableWater()): number => {
   const found = allOf({
-    density: () => positive(density, "density", "mass/volume"),
-    water: () => positive(water, "water", "mass/volume"),
+    density: () => expectLiquidDensity(positive(density, "density", "mass/volume"), "density"),
+    water: () => expectLiquidDensity(positive(water, "water", "mass/volume"), "water"),
   });
-  const ratio = found.density.in("lb/gal") / found.water.in("lb/gal");
-  return ratio > 0 && ratio < Number.POSITIVE_INFINITY
-    ? Math.sqrt(ratio)
-    : fail("range", "density", density, "a density that can be compared with that of water");
+  return Math.sqrt(found.density.in("lb/gal") / found.water.in("lb/gal"));
 };
 
 /**

@@ -1,3 +1,4 @@
+import { expectBulkDensity } from "../../numeric/house.js";
 import { expectFields, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
@@ -37,9 +38,10 @@ export const bulkDensity = <S extends string>(bucket: {
       volume: { dimension: "volume" },
     },
   );
-  return isMetric(volume.unit)
+  const density = isMetric(volume.unit)
     ? quantity(above(amount.in("kg") / volume.in("m3"), "amount"), "kg/m3")
     : quantity(above(amount.in("lb") / volume.in("ft3"), "amount"), "lb/ft3");
+  return expectBulkDensity(density, "bucket", false);
 };
 
 /**
@@ -72,7 +74,8 @@ export const hopperLoad = <S extends string>(hopper: {
       bulkDensity: { dimension: "mass/volume" },
     },
   );
-  const { volume, bulkDensity: density } = found;
+  const { volume } = found;
+  const density = expectBulkDensity(found.bulkDensity, "bulkDensity");
   const metric = isMetric(volume.unit);
   const value = metric ? volume.in("m3") * density.in("kg/m3") : volume.in("ft3") * density.in("lb/ft3");
   return quantityOf<"mass", S>(above(value, "volume"), metric ? "kg" : "lb", volume.of, "volume");
@@ -106,7 +109,8 @@ export const hopperVolume = <S extends string>(input: {
       bulkDensity: { dimension: "mass/volume" },
     },
   );
-  const { load, bulkDensity: density } = found;
+  const { load } = found;
+  const density = expectBulkDensity(found.bulkDensity, "bulkDensity");
   const metric = /^(ug|mg|g|kg|t)$/.test(load.unit);
   const value = metric ? load.in("kg") / density.in("kg/m3") : load.in("lb") / density.in("lb/ft3");
   return quantityOf<"volume", S>(above(value, "load"), metric ? "m3" : "ft3", load.of, "load");

@@ -1,3 +1,4 @@
+import { expectBulkDensity } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -71,7 +72,10 @@ export const topdressing = (
   const { area, mm, density } = allOf({
     area: () => areaAt(record.area, "area"),
     mm: () => layerOf(record.depth, record.perArea),
-    density: () => optional(record.density, (value) => given(value, "density", "mass/volume", "none")),
+    density: () =>
+      optional(record.density, (value) =>
+        expectBulkDensity(given(value, "density", "mass/volume", "none"), "density"),
+      ),
   });
   const metric = isMetric(area.unit);
   const depth = metric ? quantity(mm, "mm") : quantity(mm / 25.4, "in");

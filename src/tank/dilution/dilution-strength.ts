@@ -1,3 +1,4 @@
+import { expectLiquidDensity } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -113,7 +114,7 @@ export const densityOf = (density: unknown, measure: "mass" | "volume"): number 
     );
   }
   const q = expectQuantity(density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density");
-  return q.in("kg/L");
+  return expectLiquidDensity(q, "density").in("kg/L");
 };
 
 /** kg or L as a quantity in a unit to read. */

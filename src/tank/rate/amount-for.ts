@@ -1,3 +1,4 @@
+import { expectBulkDensity, expectLiquidDensity } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -159,7 +160,10 @@ const densityOf = (
 ): Quantity<"mass/volume", "none"> =>
   input === undefined
     ? fail("missing", path, undefined, `a density: the rate is a ${top} and the product is ${form}`)
-    : expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path);
+    : (form === "dry" ? expectBulkDensity : expectLiquidDensity)(
+        expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
+        path,
+      );
 
 const areaAt = (input: unknown, path: string): Quantity<"area", NeutralSubstance> =>
   input === undefined && path !== "area"

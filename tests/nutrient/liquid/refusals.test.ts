@@ -139,12 +139,6 @@ const rows: readonly Refused[] = [
   [at({ slope: 1 }), "type", "input.slope", "slopePerFahrenheit"],
   [() => inventoryShrink(quantity(0, "lb/gal"), quantity(1, "lb/gal")), "range", "before", "more than zero"],
   [() => inventoryShrink(quantity(1, "lb/gal"), quantity(0, "lb/gal")), "range", "after", "more than zero"],
-  [
-    () => inventoryShrink(quantity(1e300, "lb/gal"), quantity(1e-300, "lb/gal")),
-    "range",
-    "after",
-    "a density not vanishingly small beside the one before",
-  ],
   [() => saltOutFindings("water" as never, fahrenheit(0)), "type", "material", '"UAN 28"'],
   [() => saltOutFindings("UAN 28", quantity(1, "ft") as never), "unit/mismatch", "coldest", "a temperature"],
 ];

@@ -297,7 +297,7 @@ const rows: readonly Refusal[] = [
   [
     "a jug past all numbers",
     weighedCatch,
-    [{ full: quantity(1e300, "g", "water"), density: quantity(1e-10, "kg/L") }],
+    [{ full: quantity(1.7e308, "g", "water"), density: quantity(0.5, "kg/L") }],
     ["not-finite full: a finite number [infinity]"],
   ],
 ];

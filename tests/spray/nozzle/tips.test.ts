@@ -96,7 +96,7 @@ describe("density", () => {
     expect(there.of).toBe("water");
     expect(solutionEquivalent(there, rho).in("L/ha")).toBeCloseTo(200, 10);
     expect(densityConversionFactor(quantity(8.34, "lb/gal"))).toBe(1);
-    expect(densityConversionFactor(quantity(4, "kg/L"), quantity(1, "kg/L"))).toBe(2);
+    expect(densityConversionFactor(quantity(2.25, "kg/L"), quantity(1, "kg/L"))).toBeCloseTo(1.5, 14);
     expect(waterEquivalent(quantity(1, "L/min", "spray"), rho).unit).toBe("L/min");
   });
 
@@ -283,11 +283,11 @@ describe("tipChoices", () => {
       densityConversionFactor(quantity(1.28, "kg/L")),
       12,
     );
-    // At one pressure a solution 4 times as heavy flows half as fast: it takes 4 times the pressure.
+    // At one pressure a solution 2.25 times as heavy flows two thirds as fast: it takes 2.25 times the pressure.
     const tips = [{ code: "04", lowest: bar(1), highest: bar(20) }];
     const at = (weight: number) =>
       tipChoices({ ...job, tips, density: quantity(weight, "lb/gal") }).choices[0]?.pressure.in("bar");
-    expect(at(4 * 8.34)).toBeCloseTo(4 * (at(8.34) as number), 9);
+    expect(at(2.25 * 8.34)).toBeCloseTo(2.25 * (at(8.34) as number), 9);
     expect(at(8.34)).toBeCloseTo(3 * ((400 * 5 * 0.5) / 600 / 1.6) ** 2, 9);
   });
 

@@ -92,13 +92,13 @@ describe("carriers", () => {
 });
 
 describe("finished spray", () => {
-  // a liquid of four times the weight of water comes at half the flow
-  const heavy = quantity(4 * 8.34, "lb/gal");
+  // a liquid of 2.25 times the weight of water comes at two thirds of the flow
+  const heavy = quantity(2.25 * 8.34, "lb/gal");
   const estimate = {
     type: "estimate",
     version: 1,
-    value: quantity(20, "gal/acre", "water"),
-    standardError: quantity(1, "gal/acre", "water"),
+    value: quantity(15, "gal/acre", "water"),
+    standardError: quantity(0.75, "gal/acre", "water"),
     degreesOfFreedom: 4,
   } as const;
   test("of an estimate of water, with its error", () => {

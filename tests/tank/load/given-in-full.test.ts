@@ -22,20 +22,20 @@ const powder = { id: "a", form: "dry", rate: quantity(2, "lb/acre", "product:a")
 
 describe("a calibration with water, and the density of the spray", () => {
   const water = quantity(20, "gal/acre", "water");
-  // Four times as heavy as water: nozzles give half of it.
-  const density = quantity(4 * 8.345404, "lb/gal");
+  // 2.25 times as heavy as water: nozzles give two thirds of it.
+  const density = quantity(2.25 * 8.345404, "lb/gal");
   const near = (value: number, wanted: number): void => expect(value / wanted).toBeCloseTo(1, 3);
 
   test("of a heavy spray a tank covers more, and a job takes less", () => {
-    near(areaPerTank({ capacity: gallons(50), applicationVolume: water, density }).in("acre"), 5);
-    near(tankLoads({ ...job, applicationVolume: water, density }).volume.in("gal"), 100);
-    near(mixToFinish({ area: job.area, applicationVolume: water, density }).needed.in("gal"), 100);
+    near(areaPerTank({ capacity: gallons(50), applicationVolume: water, density }).in("acre"), 3.75);
+    near(tankLoads({ ...job, applicationVolume: water, density }).volume.in("gal"), 400 / 3);
+    near(mixToFinish({ area: job.area, applicationVolume: water, density }).needed.in("gal"), 400 / 3);
   });
 
   test("a rate in the spray comes to less per area, and one per area makes a stronger spray", () => {
     const inSpray = quantity(1, "lb/gal", "product:a/spray");
-    near(impliedAreaRate({ rate: inSpray, applicationVolume: water, density }).in("lb/acre"), 10);
-    near(strengthForAreaRate({ rate: powder.rate, applicationVolume: water, density }).in("lb/gal"), 0.2);
+    near(impliedAreaRate({ rate: inSpray, applicationVolume: water, density }).in("lb/acre"), 40 / 3);
+    near(strengthForAreaRate({ rate: powder.rate, applicationVolume: water, density }).in("lb/gal"), 0.15);
   });
 
   test("without a density the spray is taken to be as heavy as water, and that is said", () => {
