@@ -206,6 +206,18 @@ export const equivalents: readonly Equivalent[] = [
     why: "whether rows are kept or read again decides only how soon they are there",
   },
   {
+    file: "src/plan/watering/watering-grounds.ts",
+    was: "of(b).compare(of(a)) > 0",
+    is: "of(b).compare(of(a)) >= 0",
+    why: "of grounds with the same depth the depth is told, and the rule and the end are those of all",
+  },
+  {
+    file: "src/plan/watering/watering-findings.ts",
+    was: "b.compare(a) > 0",
+    is: "b.compare(a) >= 0",
+    why: "the same depth, in the unit of the rule",
+  },
+  {
     file: "src/tank/order/loading-order.ts",
     was: "consensusPlace(kind) <= own",
     is: "consensusPlace(kind) < own",

@@ -60,7 +60,8 @@ export const amountConflicts = (rules: readonly ProductWatering[], path: string)
     rules.flatMap((b): Finding[] => {
       const { least } = a.rule;
       const { most } = b.rule;
-      if (a.product === b.product || least === undefined || most === undefined) return [];
+      if (least === undefined || most === undefined) return [];
+      // No product contradicts itself: such a rule is refused where it is read.
       if (!exceeds(least.in("mm"), most.in("mm"))) return [];
       return [
         {

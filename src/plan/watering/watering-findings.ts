@@ -67,7 +67,11 @@ const missing = (
   const by = short?.most.sure.by;
   if (least === undefined || short === undefined || !by) return [];
   const { remaining } = short.most.sure;
-  const left = short.most.all.remaining;
+  // Of parts that lack the same, rain on one is none on the other.
+  const left = among
+    .filter(({ sure }) => sure.remaining.compare(remaining) === 0)
+    .map(({ all }) => all.remaining)
+    .reduce((a, b) => (b.compare(a) > 0 ? b : a));
   const forecast = left.value < remaining.value ? ` (${depthWords(left)} if the forecast rain falls)` : "";
   const text =
     code === "by-forecast-only"

@@ -127,4 +127,38 @@ describe("water on the parts of a site", () => {
     expect(finding).toBe("A, the rest");
     expect(line).toContain("water 0.25 in on the rest. What is planned is enough for east.");
   });
+  const events = (...list: readonly (readonly [depth: number, known: string, part: string])[]) =>
+    list.flatMap(([depth, known, part]) =>
+      water(["04T15:00", depth, known === "forecast" ? "rain" : "irrigation", known]).water.events.map(
+        (event) => ({ ...event, parts: [part] }),
+      ),
+    );
+  const on = (list: ReturnType<typeof events>, names: readonly string[] = ["east", "west"]) =>
+    tank(wet, calm, {
+      site: { name: "Park", parts: names.map((name) => ({ name, shape: "square", side })) },
+      water: { until: water().water.until, events: list },
+    });
+  test("parts that lack the same are told what is short where the least rain is forecast", () => {
+    const said = (...list: Parameters<typeof events>) =>
+      told(on(events(...list))).map(([, , , text]) => text);
+    const short =
+      "A: irrigation and rain are 0.25 in short of the 0.25 in that the label wants by 2026-05-05 09:00";
+    // Rain on one part is none on the other: without irrigation both may lack all of the 0.25 in.
+    expect(said([0.1, "forecast", "east"])).toEqual([`${short}: plan irrigation.`]);
+    expect(said([0.1, "forecast", "west"])).toEqual([`${short}: plan irrigation.`]);
+    // 0.25 - 0.05 on the one, 0.25 - 0.1 on the other
+    const both = `${short} (0.2 in if the forecast rain falls): plan irrigation.`;
+    expect(said([0.05, "forecast", "east"], [0.1, "forecast", "west"])).toEqual([both]);
+    expect(said([0.1, "forecast", "east"], [0.05, "forecast", "west"])).toEqual([both]);
+  });
+  test("the forecast of the driest part alone, and each other part by its depth", () => {
+    // West lacks 0.25 - 0.15, and no rain is forecast there; east lacks all of it, and 0.1 in is forecast.
+    const one = soundOrder(on(events([0.15, "planned", "west"], [0.1, "forecast", "east"]))).sprays[0];
+    expect(one?.watering.forecast?.in("in")).toBeCloseTo(0.1, 12);
+    const three = told(
+      on(events([0.1, "planned", "west"], [0.2, "planned", "north"]), ["east", "west", "north"]),
+    );
+    expect(three.map(([, , params]) => params)).toEqual([expect.objectContaining({ parts: "east" })]);
+    expect(String(three[0]?.[3])).toMatch(/plan irrigation\. Also west: 0\.15 in\. Also north: 0\.05 in\.$/);
+  });
 });

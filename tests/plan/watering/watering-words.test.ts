@@ -125,7 +125,10 @@ describe("findings", () => {
     expect(not(early)).toEqual([
       "s: rain and irrigation against the labels, because its list of water ends before the application does.",
     ]);
-    expect(not({ water: { until: "2026-05-04T09:00-05:00", events: [] } })).toEqual([]);
+    const justToTheEnd = { water: { until: "2026-05-04T09:00-05:00", events: [] } };
+    expect(not(justToTheEnd)).toEqual([]);
+    // Nothing has come yet, and all of it is still to be watered.
+    expect(soundOrder(tank(wet, calm, justToTheEnd)).sprays[0]?.watering.remaining?.in("in")).toBe(0.25);
   });
 });
 

@@ -71,6 +71,12 @@ describe("what labels state of water after the work", () => {
     );
   });
 
+  test("of two labels that ask for as much, the first is told as it is written", () => {
+    const [us, metric] = [label({ least: inch(1) }), label({ least: { value: 25.4, unit: "mm" } })];
+    expect(soundOrder(tank(us, metric)).sprays[0]?.watering.least?.toString()).toBe("1 in");
+    expect(soundOrder(tank(metric, us)).sprays[0]?.watering.least?.toString()).toBe("25.4 mm");
+  });
+
   test("one wants water in and the other must dry: a warning without time between, else a caution", () => {
     const dry = (h: number) => label({ notBefore: hours(h) });
     const clash = soundOrder(tank(label({ least: inch(0.25), within: hours(4) }), dry(6)));
@@ -231,6 +237,28 @@ test("a product that both treatments have hides no conflict of the others", () =
     wet: "w",
     dry: "d",
   });
+});
+
+test("what two products of one tank ask for is told once, though one of them stands in another treatment too", () => {
+  const job = tank(wet, label({ most: inch(5) }));
+  const [first] = job.treatments;
+  const [a] = job.products;
+  const mixed = (id: string, ...products: readonly string[]) => ({
+    ...first,
+    id,
+    mix: products.map((product) => ({
+      product,
+      rate: { value: 1, unit: "fl oz/1000 ft2", of: "product" },
+    })),
+  });
+  const order = soundOrder({
+    ...job,
+    products: [...job.products, { ...a, id: "d", name: "D", wateringIn: label({ notBefore: hours(30) }) }],
+    treatments: [mixed("t1", "a", "b"), mixed("t2", "a", "d")],
+  } as never);
+  expect(
+    order.findings.filter(({ code }) => code === "watering-in/wet-and-dry").map(({ path }) => path),
+  ).toEqual(["treatments[1]"]);
 });
 
 test("problems are told by their place, all at once", () => {

@@ -68,6 +68,9 @@ describe("what is stirred or dissolved first", () => {
     expect(textsOf({ products: [{ id: "a", formulation: "SG", amount }] }, "premix")).toEqual([
       "Dissolve 3 lb of a in a little clean water.",
     ]);
+    const added = (input: LoadingOrderInput) => stepsOf(input).find(({ action }) => action === "add");
+    expect(added({ products: [{ id: "a", formulation: "SG", amount }] })?.amount).toBe(amount);
+    expect(Object.keys(added({ products: mix("SG") }) ?? {})).not.toContain("amount");
   });
 
   test("a product of a low rate, and neither a liquid of a usual rate nor a packet", () => {

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
 import {
   type Formulation,
+  formulations,
   loadingOrder,
   type MixingOrderId,
   type MixProduct,
+  mixingOrders,
 } from "../../../src/tank/index.js";
 
 /**
@@ -145,4 +147,16 @@ describe.each(Object.entries(printed))("%s, as printed", (mixingOrder, lines) =>
 
 test("every mixing order of the library is one of these", () => {
   expect(Object.keys(printed)).toHaveLength(12);
+});
+
+test("words of a source that were read as a kind lead to kinds that stand in its order", () => {
+  const names = Object.keys(formulations);
+  const kindsIn = (reading: string) =>
+    (/ read as ([^:;]*)/.exec(reading)?.[1] ?? "").split(/, | and /).filter((word) => names.includes(word));
+  expect(kindsIn("'all dry' read as WP and WG, its kinds; it names none")).toEqual(["WP", "WG"]);
+  for (const { id, steps, readings } of mixingOrders) {
+    for (const kind of (readings ?? []).flatMap(kindsIn)) expect(steps.flat(), id).toContain(kind);
+    // One that needed no reading has no list of them.
+    expect(readings, id).not.toEqual([]);
+  }
 });
