@@ -6,6 +6,7 @@ import { moneyUnit } from "./read-money.js";
 import { type NumberInText, numberIn } from "./read-number.js";
 import { unitMissed, wordMeant } from "./slips.js";
 import { type SaidStuff, stuffIn } from "./stuff.js";
+import { unitAhead } from "./unit-ahead.js";
 import { crossing, dimensionOf, type ReadUnit } from "./unit-crossing.js";
 
 /** What a learner wrote, as far as it could be read. */
@@ -96,6 +97,13 @@ const unitBehind = (
   return stuff === undefined ? read : { ...read, stuff };
 };
 
+/** The unit beside a number: behind it, or before it where none is behind. */
+const unitBeside = (before: string, behind: string, currency: string, problem: QuizProblem) => {
+  const read = unitBehind(behind, currency, problem);
+  const ahead = read.unit === "not given" && currency === "" ? unitAhead(before, problem) : undefined;
+  return ahead === undefined ? read : { ...read, ...unitBehind(ahead, "", problem) };
+};
+
 /** Whether a second number belongs to the unit: the 1,000 of sq ft. */
 const ofUnit = (before: string, digits: string): boolean =>
   /(?:\/|per|an?|each)\s*$/i.test(before) && /^1?[,.]?0?00+$/.test(digits.replace(/^1/, ""));
@@ -139,7 +147,7 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const currency = /[$€£¥]\s*$/.exec(before)?.[0].trim() ?? /^\s*[$€£¥]/.exec(behind)?.[0].trim() ?? "";
   const tail = behind.replace(/^\s*[$€£¥]/, "");
   if (second === undefined || ofUnit(behind.slice(0, second.start), digits)) {
-    return { number: signed(number, before), ...unitBehind(tail, currency, problem) };
+    return { number: signed(number, before), ...unitBeside(before, tail, currency, problem) };
   }
   const both = compound(plain, number, second, problem);
   return both === undefined
