@@ -34,7 +34,7 @@ const loose: Band = {
 /** Units in which people state a density: the number of a liquid fits one of them. */
 const units = ["kg/L", "lb/gal", "lb/ft3", "kg/m3", "lb/yd3"] as const;
 
-const within = <D extends Density>(density: D, path: string, band: Band, typed = true): D => {
+const within = <D extends Density>(density: D, path: string, band: Band): D => {
   const [min, max, unit] = /^(?:lb|oz|US ton)\//.test(density.unit) ? band.US : band.metric;
   const weight = numberIn(density, unit);
   if (!exceeds(min, weight) && !exceeds(weight, max)) return density;
@@ -42,7 +42,7 @@ const within = <D extends Density>(density: D, path: string, band: Band, typed =
   const [low, high] = band.usual;
   const meant = units.find((one) => {
     const asked = numberIn({ value, unit: one }, "kg/L");
-    return typed && asked >= low && asked <= high;
+    return asked >= low && asked <= high;
   });
   const told = rangeProblem(path, shown(density), { min, max, unit }, band.words);
   throw new RatewrightError(meant === undefined ? told : { ...told, suggestion: `${value} ${meant}` });
@@ -52,6 +52,6 @@ const within = <D extends Density>(density: D, path: string, band: Band, typed =
 export const expectLiquidDensity = <D extends Density>(density: D, path: string): D =>
   within(density, path, liquid);
 
-/** The same for the bulk density of loose material, `typed` or computed. */
-export const expectBulkDensity = <D extends Density>(density: D, path: string, typed = true): D =>
-  within(density, path, loose, typed);
+/** The same for the bulk density of loose material. */
+export const expectBulkDensity = <D extends Density>(density: D, path: string): D =>
+  within(density, path, loose);

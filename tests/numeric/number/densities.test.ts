@@ -3,7 +3,6 @@ import {
   amountFor,
   analysisByWeight,
   asFinishedSpray,
-  bulkDensity,
   compostAmount,
   densityAt,
   densityConversionFactor,
@@ -150,9 +149,6 @@ test("so is the bulk density of sand: 1.6 g/mL is 13.4 lb/gal, 100 lb/ft3, 2,700
       path,
     ).toEqual([`range ${path}: 100 lb/ft3`]);
   }
-  expect(
-    told(() => bulkDensity({ amount: quantity(560, "lb", "product"), volume: quantity(5, "gal") })),
-  ).toEqual(["range bucket: undefined"]);
   expect(
     problemsOf(() =>
       hopperLoad({ volume: quantity(1, "yd3", "product"), bulkDensity: quantity(300, "lb/ft3") }),

@@ -53,7 +53,7 @@ test("a layer of compost is the same in feet and meters", () => {
       compostAmount({
         area: quantity(0, "ft2"),
         depth: quantity(-1, "in"),
-        bulkDensity: quantity(1, "lb/yd3", "product"),
+        bulkDensity: quantity(1000, "lb/yd3", "product"),
         moisture: 130,
       }),
     ),
