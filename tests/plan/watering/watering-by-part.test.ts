@@ -127,7 +127,8 @@ describe("water on the parts of a site", () => {
     expect(finding).toBe("A, the rest");
     expect(line).toContain("water 0.25 in on the rest. What is planned is enough for east.");
   });
-  const events = (...list: readonly (readonly [depth: number, known: string, part: string])[]) =>
+  type Fall = readonly [depth: number, known: string, part: string];
+  const events = (...list: readonly Fall[]) =>
     list.flatMap(([depth, known, part]) =>
       water(["04T15:00", depth, known === "forecast" ? "rain" : "irrigation", known]).water.events.map(
         (event) => ({ ...event, parts: [part] }),
@@ -139,8 +140,7 @@ describe("water on the parts of a site", () => {
       water: { until: water().water.until, events: list },
     });
   test("parts that lack the same are told what is short where the least rain is forecast", () => {
-    const said = (...list: Parameters<typeof events>) =>
-      told(on(events(...list))).map(([, , , text]) => text);
+    const said = (...list: readonly Fall[]) => told(on(events(...list))).map(([, , , text]) => text);
     const short =
       "A: irrigation and rain are 0.25 in short of the 0.25 in that the label wants by 2026-05-05 09:00";
     // Rain on one part is none on the other: without irrigation both may lack all of the 0.25 in.
