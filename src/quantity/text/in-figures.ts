@@ -84,7 +84,6 @@ const stepsOf: Readonly<Record<string, readonly Step[]>> = {
   volume: several,
   time: [[/(\d) ?m$/i, "$1 min"]],
   area: [
-    [/^([\d.,]+) ?(?:k|thousand)$/i, "$1 x 1000 ft2"],
     [/ (?:wide|long|deep)\b/gi, ""],
     [/ times /i, " x "],
   ],
@@ -109,6 +108,10 @@ const slope = /^(\d{1,6}(?:\.\d{1,4})?) ?(?::|in(?= )) ?(\d{1,6}(?:\.\d{1,4})?)$
 export const inFigures = (text: string, dimension = ""): readonly string[] => {
   const [, one, other] = (dimension === "length/length" && slope.exec(text)) || [];
   if (one !== undefined) return [`${one} ft/${other} ft`, `${other} ft/${one} ft`];
+  // thousands of square feet, or of square meters
+  const thousands = dimension === "area" ? /^([\d.,]+) ?(?:k|thousand)$/i.exec(text)?.[1] : undefined;
+  if (thousands !== undefined)
+    return [`${thousands} x 1000 ft2`, `${thousands}000 m2`].slice(0, /\D/.test(thousands) ? 1 : 2);
   const degrees = /^temperature/.test(dimension)
     ? /^(-?[\d.]+) ?deg(?:rees?|\.)?$/i.exec(text)?.[1]
     : undefined;

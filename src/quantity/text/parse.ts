@@ -108,8 +108,8 @@ export interface QuantityRange<D extends string, S extends string> {
 }
 
 /**
- * Reads a range as labels print it: `1.5-2 pt/acre`, `1 to 1 1/2 lb`, `16 fl oz - 1 qt`, `€3-€5/kg`. One amount is a
- * range from itself to itself. Each end is read as {@link parseQuantity} reads it.
+ * Reads a range as labels print it: `1.5-2 pt/acre`, `1 to 1 1/2 lb`, `1 pt to 1 qt per acre`, `€3-€5/kg`. One amount is a
+ * range from itself to itself; `up to 2 pt` is refused with `0-2 pt`. Each end is read as {@link parseQuantity} reads it.
  *
  * @param options - `dimension`, `of`, `decimal` and `measures`, as in {@link parseQuantity}
  * @throws RatewrightError as parseQuantity does, and `range` where the first end is more than the second; `text`
@@ -152,7 +152,9 @@ export function parseRange(
 export function parseRange(text: unknown, options?: unknown): unknown {
   const checked = checkedOptions(options);
   if (typeof text !== "string" || text.length > textLimit) return parsed(text, checked);
-  const [from, to] = ends(cleanText(text), checked.decimal ?? ".");
+  const clean = cleanText(text);
+  const [from, to] = ends(spoken(clean) ?? clean, checked.decimal ?? ".");
+  if (to === undefined) refuseOneEnd(text, clean, checked);
   const min = parsed(from, checked);
   const max = to === undefined ? min : parsed(to, checked);
   if (min.dimension !== max.dimension) fail("unit/mismatch", "text", text, "two amounts of one dimension");
@@ -160,6 +162,27 @@ export function parseRange(text: unknown, options?: unknown): unknown {
   if (min.compare(max) > 0) fail("range", "text", text, "the smaller amount first");
   return { min, max };
 }
+
+/** `from 1 to 2 pt` and `between 1 and 2 pt` as they are written without words. */
+const spoken = (text: string): string | undefined =>
+  /^from (?=[\d.])(.+)/i.exec(text)?.[1] ??
+  /^between (.+? and .+)/i.exec(text)?.[1]?.replace(" and ", " to ");
+
+/** `up to 2 pt`, `at least 2 pt`: read as `2-2 pt` it would say of 1 pt that it is under the label. */
+const oneEnd =
+  /^(?:(up to|max(?:imum)?\b|at most|no(?:t| more) (?:more than|to exceed|than)|<=?|≤)|min(?:imum)?\b|at least|no less than|not less than|>=?|≥)[.:]? ?(?=\D?\d)/i;
+
+const refuseOneEnd = (text: string, clean: string, options: ParseOptions): void => {
+  const found = oneEnd.exec(clean);
+  if (found === null) return;
+  const whole = `0-${clean.slice(found[0].length)}`;
+  const reads =
+    found[1] !== undefined && ends(whole, options.decimal ?? ".").every((end) => !refused(end, options));
+  fail("text", "text", text, "a range with both of its ends", reads ? { suggestion: whole } : {});
+};
+
+const refused = (text = "", options: ParseOptions): boolean =>
+  readText(text, options, "text").problems.length > 0;
 
 /** The two amounts in a text, the first with the unit of the second where it has none of its own. */
 const ends = (text: string, decimal: DecimalSign): readonly [string, string?] => {
@@ -180,5 +203,10 @@ const ends = (text: string, decimal: DecimalSign): readonly [string, string?] =>
   }
   const later = laterSign.exec(rest);
   if (later === null) return [text];
-  return [text.slice(0, first.end + later.index), rest.slice(later.index + later[0].length)];
+  const [from, to] = [rest.slice(0, later.index), rest.slice(later.index + later[0].length)];
+  // "1 pt to 1 qt per acre" has both per acre
+  const below = /\/|\bper\b/;
+  const unit = to.slice(scanNumber(to, decimal)?.end);
+  const said = below.test(from) ? -1 : unit.search(below);
+  return [text.slice(0, first.end) + from + (said < 0 ? "" : ` ${unit.slice(said)}`), to];
 };

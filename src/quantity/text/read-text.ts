@@ -26,9 +26,9 @@ const signs: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** What stands between the two numbers of a range, the second perhaps with its currency: `3-5`, `$3-$5`. */
-export const rangeSign: RegExp = /^ ?(?:-|to |through |\.\.+|…) ?(?=[+-]?(?:[A-Z]*[$€£¥] ?)?[\d.,])/i;
+export const rangeSign: RegExp = /^ ?(?:-|to |through |thru |\.\.+|…) ?(?=[+-]?(?:[A-Z]*[$€£¥] ?)?[\d.,])/i;
 /** The same behind the unit of the first: `16 fl oz - 1 qt`. */
-export const laterSign: RegExp = /(?: - ?| to | through |…)(?=[+-]?[\d.])/i;
+export const laterSign: RegExp = /(?: - ?| to | thr(?:ough|u) |…)(?=[+-]?[\d.])/i;
 /** An amount and how far it may be off, or a range without its second end: a form that joins two fields leaves this. */
 const oneEnd = /^ ?(?:- |±|\+\/?-)/;
 /** A currency before an amount. */
@@ -121,6 +121,18 @@ const withoutCurrency = (text: string, dimension: string | undefined): WithoutCu
 };
 
 type Refusal = Pick<Problem, "code" | "expected" | "suggestion" | "choices">;
+
+/** A refusal with the decimals of its figures as the field writes them. */
+const inSigns = (refusal: Refusal, decimal: string | undefined): Refusal => {
+  if (decimal !== ",") return refusal;
+  const written = (text: string): string => text.replace(/(\d)\.(?=\d)/g, "$1,");
+  const { suggestion, choices } = refusal;
+  return {
+    ...refusal,
+    ...(suggestion !== undefined && { suggestion: written(suggestion) }),
+    ...(choices !== undefined && { choices: choices.map(written) }),
+  };
+};
 
 /** Why what stands after a number is not the unit of one amount, where it is not. */
 const notOneAmount = (value: number, rest: string, dimension = "", coin = ""): Refusal | undefined => {
@@ -229,7 +241,8 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   const behind = priced.body.slice(number.end);
   const after = behind.replace(/^ ?x ?(?=\d)/, "");
   const refusal = notOneAmount(number.value, behind, dimension, priced.symbol);
-  if (refusal !== undefined) return problems.length === 0 ? stop(refusal) : { problems };
+  if (refusal !== undefined)
+    return problems.length === 0 ? stop(inSigns(refusal, options.decimal)) : { problems };
   const coined = withCurrency(after.trim(), priced);
   if (typeof coined !== "string") return stop(coined);
   const rest = byMeasures(withGroups(coined, options.decimal), options);

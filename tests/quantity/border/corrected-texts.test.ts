@@ -36,6 +36,14 @@ describe("what a typed text stands for", () => {
     ["50 ft x 30 m", area, []],
     ["6 oz/1000 (liquid)", volumes, []],
     ["50 x 100", area, []],
+    // 500 m2 are 0.05 ha, 6 in half a foot: what is offered has the comma of the field
+    ["2 ha 500 m2", { ...area, decimal: "," }, ["2,05 ha"]],
+    ["3 ft 6 in", { dimension: "length", decimal: "," }, ["3,5 ft"]],
+    ["1,5 x 3 m", { ...area, decimal: "," }, ["4,5 m2"]],
+    ["1,2k m2", { ...area, decimal: "," }, ["1200 m2"]],
+    // thousands of which is not said
+    ["10k", area, ["10 x 1000 ft2", "10000 m2"]],
+    ["10 thousand", { ...area, decimal: "," }, ["10 x 1000 ft2", "10000 m2"]],
     ["0 gal/acre", { dimension: "volume/area" }, []],
     ["plenty", weights, []],
     ["", weights, []],

@@ -106,10 +106,10 @@ describe("ranges as labels print them", () => {
   });
 
   test.each([
-    "between 3 and 5 lb",
+    "between 3 lb and 5",
     "3-5-7 lb",
     "3 or 4 lb",
-    "1 lb to 2 lb/acre",
+    "1 lb/acre to 2 lb",
     "5-3 lb",
     "up to 5 lb",
     "2 - lb",
