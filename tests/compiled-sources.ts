@@ -14,15 +14,6 @@ const folder = join(root, `node_modules/.sources-${process.pid}`);
 /** What tests load. */
 const loaded = ["src", "tests", "examples", ".ci"];
 
-/** Tests that load sources by a path that they put together: Vite has to compile those on the way. */
-const leftToVite = [
-  "tests/examples/doc-examples",
-  "tests/house/page-tables",
-  "tests/house/words",
-  "tests/published/values/",
-  "tests/walls/",
-];
-
 const isSource = (path: string): boolean => path.startsWith(join(root, "src", sep));
 
 const compiledPath = (path: string): string => join(folder, relative(root, path).replace(/\.ts$/, ".js"));
@@ -30,6 +21,8 @@ const compiledPath = (path: string): string => join(folder, relative(root, path)
 /** Compiles all as it is now; the folder goes when the run ends. */
 const compile = (): void => {
   mkdirSync(folder, { recursive: true });
+  // Where the tests of a worker find what they load by a path that they put together
+  process.env.COMPILED_SOURCES = folder;
   process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
   const exports = { ".": "./src/index.js", "./*": "./src/*/index.js" };
   writeFileSync(
@@ -68,9 +61,6 @@ const compiledOf = (named: string, importer: string | undefined): string | undef
   return isSource(source) && existsSync(source) ? compiledPath(source) : undefined;
 };
 
-const isCompiled = (path: string): boolean =>
-  path.endsWith(".test.ts") && !leftToVite.some((start) => path.startsWith(join(root, start)));
-
 /** Has the runner load the compiled sources and tests. */
 export const compiledSources = (): Plugin => {
   compile();
@@ -78,6 +68,6 @@ export const compiledSources = (): Plugin => {
     name: "compiled sources",
     enforce: "pre",
     resolveId: (named, importer) => compiledOf(named, importer),
-    load: (path) => (isCompiled(path) ? `import ${JSON.stringify(compiledPath(path))};` : undefined),
+    load: (path) => (path.endsWith(".test.ts") ? `import ${JSON.stringify(compiledPath(path))};` : undefined),
   };
 };

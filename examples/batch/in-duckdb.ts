@@ -59,9 +59,11 @@ export const runInDuckDb = async (input: string, folder: string): Promise<void> 
   );
   await copy(
     `SELECT row, site, refusal.path AS path, refusal.reason AS reason
-     FROM (SELECT row, site, unnest(from_json(result -> '$.refusals', '[{"path":"VARCHAR","reason":"VARCHAR"}]')) AS refusal
-           FROM results WHERE (result -> '$.refusals') IS NOT NULL)
-     ORDER BY row`,
+     FROM (SELECT row, site, unnest(refusals) AS refusal, generate_subscripts(refusals, 1) AS place
+           FROM (SELECT row, site,
+                        from_json(result -> '$.refusals', '[{"path":"VARCHAR","reason":"VARCHAR"}]') AS refusals
+                 FROM results WHERE (result -> '$.refusals') IS NOT NULL))
+     ORDER BY row, place`,
     "refused.csv",
   );
   connection.closeSync();

@@ -68,29 +68,56 @@ describe("a line", () => {
   });
 });
 
-describe("the program", { timeout: 120_000 }, () => {
-  const folder = mkdtempSync(join(tmpdir(), "batch-test-"));
-  const at = (name: string): string => join(folder, name);
-  let programs: Awaited<ReturnType<typeof bundled>>;
-  beforeAll(async () => {
-    programs = await bundled();
-  });
-  afterAll(() => {
-    programs.remove();
-    rmSync(folder, { recursive: true, force: true });
-  });
+const folder = mkdtempSync(join(tmpdir(), "batch-test-"));
+const at = (name: string): string => join(folder, name);
+let programs: Awaited<ReturnType<typeof bundled>>;
+beforeAll(async () => {
+  programs = await bundled();
+});
+afterAll(() => {
+  programs.remove();
+  rmSync(folder, { recursive: true, force: true });
+});
 
+/** A file through the function itself, in this thread. */
+const ran = (text: string, given: Partial<Parameters<typeof runFile>[0]> = {}) => {
+  writeFileSync(at("rows.csv"), text);
+  return runFile({
+    input: at("rows.csv"),
+    output: at("orders.csv"),
+    refused: at("refused.csv"),
+    blockSize: 1024,
+    inFlight: 3,
+    compute: async (block) => computeBatch(block),
+    stopped: () => false,
+    progress: () => {},
+    ...given,
+  });
+};
+
+describe("a file", () => {
+  it.each([
+    ["without a line end at the end", `${head}\n${good}`, 1],
+    ["with line ends of two characters", `${head}\r\n${good}\r\n${good}\r\n`, 2],
+    ["with a mark of its encoding", `\uFEFF${head}\n${good}\n`, 1],
+    ["with no row", `${head}\n`, 0],
+  ])("%s is read", async (_, text, rows) => {
+    expect(await ran(text)).toMatchObject({ rows, refusedRows: 0, totals: { sites: rows }, whole: true });
+  });
+});
+
+describe("the program", { timeout: 120_000 }, () => {
   const program = (...args: readonly string[]) =>
     spawnSync(process.execPath, [join(programs.folder, "program.mjs"), ...args], { encoding: "utf8" });
   const written = (name: string) =>
     ["orders.csv", "refused.csv"].map((file) => readFileSync(join(folder, name, file), "utf8"));
 
   it("computes good rows, tells the bad ones, and gives the same with workers, without, and in a database", () => {
-    const rows = [...siteLines(2000, 7)];
+    const rows = [...siteLines(600, 1)];
     writeFileSync(at("sites.csv"), rows.join(""));
     const shared = [`--input=${at("sites.csv")}`, "--block=4096"];
     const threads = program(...shared, `--folder=${at("threads")}`, "--workers=2");
-    expect(threads.stdout).toMatch(/^2,000 rows: [\d,]+ computed, \d+ refused\n/);
+    expect(threads.stdout).toMatch(/^600 rows: [\d,]+ computed, \d+ refused\n/);
     expect(threads.stderr).toContain("100 %");
     expect(threads.status).toBe(0);
     expect(
@@ -147,18 +174,6 @@ describe("the program", { timeout: 120_000 }, () => {
     expect(stderr).toContain(`expected ${head}`);
   });
 
-  it.each([
-    ["without a line end at the end", `${head}\n${good}`, 1],
-    ["with line ends of two characters", `${head}\r\n${good}\r\n${good}\r\n`, 2],
-    ["with a mark of its encoding", `\uFEFF${head}\n${good}\n`, 1],
-    ["with no row", `${head}\n`, 0],
-  ])("reads a file %s", (_, text, rows) => {
-    writeFileSync(at("odd.csv"), text);
-    const { stdout, status } = program(`--input=${at("odd.csv")}`, `--folder=${at("odd")}`);
-    expect(stdout).toContain(`${rows} rows: ${rows} computed, 0 refused`);
-    expect(status).toBe(0);
-  });
-
   it("ends behind whole rows when it is told to stop", async () => {
     const args = ["--rows=40000", `--folder=${at("stop")}`, "--workers=2", "--block=8192"];
     const running = spawn(process.execPath, [join(programs.folder, "program.mjs"), ...args]);
@@ -190,16 +205,6 @@ describe("the program", { timeout: 120_000 }, () => {
 });
 
 describe("workers that die", { timeout: 120_000 }, () => {
-  const folder = mkdtempSync(join(tmpdir(), "batch-worker-"));
-  let programs: Awaited<ReturnType<typeof bundled>>;
-  beforeAll(async () => {
-    programs = await bundled();
-  });
-  afterAll(() => {
-    programs.remove();
-    rmSync(folder, { recursive: true, force: true });
-  });
-
   /** A worker that computes as ours does, and dies as `dies` says. */
   const pool = (dies: string, size = 2): Pool => {
     const file = join(programs.folder, "dying.mjs");
@@ -265,29 +270,20 @@ describe("workers that die", { timeout: 120_000 }, () => {
   });
 
   it("or work have never more blocks on the way than were agreed", async () => {
-    const input = join(folder, "sites.csv");
-    writeFileSync(input, [head, ...rows(2000), ""].join("\n"));
     let now = 0;
     let most = 0;
-    const summary = await runFile({
-      input,
-      output: join(folder, "orders.csv"),
-      refused: join(folder, "refused.csv"),
-      blockSize: 1024,
-      inFlight: 3,
+    const summary = await ran([head, ...rows(2000), ""].join("\n"), {
       compute: async (text) => {
         most = Math.max(most, ++now);
         await new Promise((resolve) => setTimeout(resolve, Math.random() * 3));
         now--;
         return computeBatch(text);
       },
-      stopped: () => false,
-      progress: () => {},
     });
     expect(most).toBeLessThanOrEqual(3);
     expect(summary.mostInFlight).toBe(3);
     expect(summary.rows).toBe(2000);
-    const names = readFileSync(join(folder, "orders.csv"), "utf8").split("\n").slice(1, -1);
+    const names = readFileSync(at("orders.csv"), "utf8").split("\n").slice(1, -1);
     expect(names.map((line) => line.split(",")[0])).toEqual(rows(2000).map((line) => line.split(",")[0]));
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exists, filesBelow, read, rooms, sourceFiles, subpaths } from "../house/sources.js";
+import { exists, filesBelow, read, rooms, sourceFiles, subpaths, urlOf } from "../house/sources.js";
 import { type Block, blocksOfPage, blocksOfSource, runBlock } from "./blocks.js";
 
 const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/(cases\/)?[^/]+\.md$/.test(path))];
@@ -10,9 +10,7 @@ const blocks = [
 
 const modules: Record<string, unknown> = { ratewright: await import("../../src/index.js") };
 for (const part of [...rooms(), ...subpaths()]) {
-  // Not one template: the bundler of the tests reads those as one folder deep.
-  const path = new URL(`../../src/${part}/index.ts`, import.meta.url).href;
-  modules[`ratewright/${part}`] = await import(path);
+  modules[`ratewright/${part}`] = await import(/* @vite-ignore */ urlOf(`src/${part}/index.ts`));
 }
 
 describe("the examples of the documentation do what they say", () => {

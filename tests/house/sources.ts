@@ -1,13 +1,22 @@
 import { execFileSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
-import { fileURLToPath } from "node:url";
+import process from "node:process";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 /** The folder of the repository, without a slash at the end. */
 export const root: string = fileURLToPath(new URL("../..", import.meta.url)).replace(/[\\/]$/, "");
 
 /** The text of a file, named from the root of the repository. */
 export const read = (path: string): string => readFileSync(join(root, path), "utf8");
+
+/** Where to load a source from whose path is put together, named from the root: its compiled form where there is one. */
+export const urlOf = (path: string): string => {
+  const compiled = process.env.COMPILED_SOURCES;
+  return pathToFileURL(
+    compiled === undefined ? join(root, path) : join(compiled, path.replace(/\.ts$/, ".js")),
+  ).href;
+};
 
 /** Whether a file or folder is there, named from the root of the repository. */
 export const exists = (path: string): boolean => existsSync(join(root, path));

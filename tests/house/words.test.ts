@@ -1,10 +1,8 @@
 // The library computes and warns. Nothing that it says or names may claim that an application is
 // allowed, permitted, safe, legal, compatible or ok.
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import ts from "typescript";
 import { describe, expect, it, vi } from "vitest";
-import { exists, filesBelow, read, root, sourceFiles } from "./sources.js";
+import { exists, filesBelow, read, sourceFiles, urlOf } from "./sources.js";
 import { wordExceptions } from "./words-exceptions.js";
 
 const guarded = /^(allowed|permitted|permissible|safe|safely|legal|legally|lawful|compatible|ok|okay)$/i;
@@ -98,7 +96,7 @@ describe("the words of the library", () => {
     const print = vi.spyOn(process.stdout, "write").mockReturnValue(true);
     const log = vi.spyOn(console, "log").mockReturnValue(undefined);
     try {
-      await import(/* @vite-ignore */ pathToFileURL(join(root, demo)).href);
+      await import(/* @vite-ignore */ urlOf(demo));
       const printed = [...print.mock.calls, ...log.mock.calls].map(([text]) => String(text)).join("\n");
       expect(printed.length).toBeGreaterThan(500);
       expect(printed.split("\n").filter(claims)).toEqual([]);

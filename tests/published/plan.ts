@@ -50,7 +50,8 @@ const largest = (free: (value: number) => boolean, top: number): number => {
     // by then the two are half a hundredth apart, or half a thousandth
     if (i === 12 || i === 18) {
       const round = Number(low.toFixed(i === 12 ? 2 : 3));
-      const more = round * (1 + 1e-12);
+      // amounts that are equal to a billionth are equal to the checks
+      const more = round * (1 + 1e-8);
       if (more < high && free(round) && !free(more)) return round;
     }
     const middle = (low + high) / 2;

@@ -1,5 +1,7 @@
+import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { agrees, figuresOf } from "./check.js";
+import { evidencePage } from "./evidence.js";
 import { isExactly, metExactly } from "./exact.js";
 import { allChecks } from "./index.js";
 
@@ -37,4 +39,10 @@ describe.each(Object.entries(allChecks))("published examples: %s", (room, checks
 
 test("most figures that are met exactly are listed: npm run published:exact", () => {
   if (met > 0) expect(listed).toBeGreaterThan(0.9 * met);
+});
+
+// Here, because it takes the figures that are computed above.
+test("the page of evidence is what the checks say: npm run evidence writes it", () => {
+  const page = new URL("../../docs/evidence.md", import.meta.url);
+  expect(existsSync(page) ? readFileSync(page, "utf8") : "").toBe(evidencePage());
 });

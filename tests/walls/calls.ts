@@ -6,7 +6,7 @@ import process from "node:process";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import { type Block, blocksOfPage, blocksOfSource, programOf, runBlock } from "../examples/blocks.js";
-import { filesBelow, read, rooms, root, sourceFiles, subpaths } from "../house/sources.js";
+import { filesBelow, read, rooms, root, sourceFiles, subpaths, urlOf } from "../house/sources.js";
 
 /** A function as a caller sees it who gives it anything. */
 export type AnyFunction = (...given: readonly unknown[]) => unknown;
@@ -20,11 +20,13 @@ const built = process.env.WALLS_PACKAGE;
 /** All modules of the package. */
 export const loadModules = async (): Promise<Modules> => {
   const modules: Record<string, Readonly<Record<string, unknown>>> = {};
-  const [folder, index] = built === undefined ? ["src", "index.ts"] : [`${built}/esm`, "index.js"];
   for (const part of ["", ...rooms(), ...subpaths()]) {
-    // Not one template: the bundler of the tests reads those as one folder deep.
-    const path = new URL(`../../${folder}/${part === "" ? "" : `${part}/`}${index}`, import.meta.url).href;
-    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(path);
+    const folder = part === "" ? "" : `${part}/`;
+    const url =
+      built === undefined
+        ? urlOf(`src/${folder}index.ts`)
+        : pathToFileURL(join(root, built, "esm", folder, "index.js")).href;
+    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(/* @vite-ignore */ url);
   }
   return modules;
 };

@@ -1,9 +1,10 @@
 // The published checks once more, with every call of an exported function written down: what went in, what came out.
 import { rmSync } from "node:fs";
-import { resolve } from "node:path";
+import { relative, resolve } from "node:path";
 import process from "node:process";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build, type Plugin } from "esbuild";
+import { root, urlOf } from "../../house/sources.js";
 import type { PublishedCheck } from "../check.js";
 
 /** A call of an exported function. */
@@ -58,7 +59,10 @@ const doors: Plugin = {
     );
     onLoad({ filter: /.*/, namespace: "calls" }, () => ({ contents: calls }));
     onLoad({ filter: /.*/, namespace: "recorder" }, async ({ path }) => ({
-      contents: recorder(path, Object.keys((await import(pathToFileURL(path).href)) as object)),
+      contents: recorder(
+        path,
+        Object.keys((await import(/* @vite-ignore */ urlOf(relative(root, path)))) as object),
+      ),
       resolveDir: here,
     }));
   },
