@@ -101,7 +101,7 @@ describe("whatever comes in", () => {
         if (order !== null) expect(isFiniteThroughout(JSON.parse(JSON.stringify(order)))).toBe(true);
         if (order !== null) expect(JSON.stringify(order)).not.toContain("null,null");
       }),
-      runs(800),
+      runs(400),
     );
   });
 

@@ -165,7 +165,11 @@ test("fields of the job fill the blanks", () => {
 });
 
 describe("an order that comes back from a store is read again", () => {
-  const stored = (): Record<string, unknown> => JSON.parse(JSON.stringify(workOrder(parkJob())));
+  let kept: string | undefined;
+  const stored = (): Record<string, unknown> => {
+    kept ??= JSON.stringify(workOrder(parkJob()));
+    return JSON.parse(kept);
+  };
   /** Every place of a record, deep. */
   const places = (
     value: unknown,

@@ -85,7 +85,7 @@ describe("a derivation", () => {
           }
           lines += recompute(derivation);
         }),
-        runs(15),
+        runs(10),
       );
       expect(lines).toBeGreaterThan(3);
     },
