@@ -4,4 +4,5 @@ export { expectBulkDensity, expectLiquidDensity } from "./number/densities.js";
 export { eachOf, mostItems } from "./number/each-of.js";
 export { expectWithin } from "./number/expect-within.js";
 export { figuresApart, fixedApart, roundedApart } from "./number/figures-apart.js";
+export { notShare, type PercentBounds } from "./number/not-share.js";
 export { expectFloat64Array } from "./number/typed-array.js";

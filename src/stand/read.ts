@@ -1,3 +1,4 @@
+import { notShare } from "../numeric/house.js";
 import { dimensionDue } from "../quantity/house.js";
 import {
   type Area,
@@ -36,6 +37,8 @@ interface Bounds {
   readonly above?: number;
   readonly max?: number;
   readonly below?: number;
+  /** At or below this a percent above zero is refused as a share, see `notShare`. */
+  readonly share?: number;
 }
 
 /** Takes a share as a number of percent within bounds; from 0 to 100 % where none are said. */
@@ -48,11 +51,12 @@ export const percentAt = (
   if (input === undefined) return otherwise ?? fail("missing", path, input, "a share, such as 85 %");
   const share = expectQuantity(input, { dimension: "1", of: "none" }, path);
   const percent = share.in("%");
-  const { min = -Infinity, above = -Infinity, max = Infinity, below = Infinity } = bounds;
+  const { share: least = 0, ...ends } = bounds;
+  const { min = -Infinity, above = -Infinity, max = Infinity, below = Infinity } = ends;
   if (percent < min || percent <= above || percent > max || percent >= below) {
-    outOfRange(path, share, { ...bounds, unit: "%" });
+    outOfRange(path, share, { ...ends, unit: "%" });
   }
-  return percent;
+  return notShare(percent, path, { least, most: Math.min(max, below) });
 };
 
 /** Takes a whole number of things, at least one. */

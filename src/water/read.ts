@@ -1,3 +1,4 @@
+import { notShare } from "../numeric/house.js";
 import { dimensionNoun } from "../quantity/house.js";
 import {
   type Area,
@@ -183,15 +184,18 @@ interface Bounds {
   readonly below?: number;
 }
 
-/** A share in percent; a bare number is refused, for 0.7 and 70 are both written. */
+/**
+ * A share in percent; a bare number is refused, for 0.7 and 70 are both written. At `least` or below a percent above zero is
+ * refused too: 0.7 % for 70 %.
+ */
 export const percent =
-  (bounds: Bounds): Read<number> =>
+  (bounds: Bounds, least = 0): Read<number> =>
   (input, path) => {
     if (typeof input === "number") {
       return fail("type", path, input, 'a share, such as quantity(40, "%") or quantity(0.4, "1")');
     }
     const q = dimensioned("1", "none", "any", 'quantity(70, "%")')(input, path);
-    return expectNumber(q.in("%"), path, bounds);
+    return notShare(expectNumber(q.in("%"), path, bounds), path, { least });
   };
 
 /** A pure number within bounds. */

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -49,7 +50,9 @@ export const expectSlowShare = (input: unknown, path: string): number => {
     path,
   );
   const percent = share.in("% w/w");
-  return percent > 100 ? outOfRange(path, share, { max: 100, unit: "%" }, "{} of the nitrogen") : percent;
+  return percent > 100
+    ? outOfRange(path, share, { max: 100, unit: "%" }, "{} of the nitrogen")
+    : notShare(percent, path);
 };
 
 const capFields = ["id", "limit", "fromSlowShare", "belowSlowShare", "source"] as const;

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -218,7 +219,7 @@ export const sulfurCoatedUrea = (input: {
         path,
       );
       const percent = given.in("%");
-      return percent < 100 ? percent : outOfRange(path, given, { below: 100, unit: "%" });
+      return percent < 100 ? notShare(percent, path) : outOfRange(path, given, { below: 100, unit: "%" });
     },
     sealed: () => expectFlag(input.sealed, "sealed"),
   });

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import { described } from "../../quantity/house.js";
 import {
   allOf,
@@ -98,7 +99,7 @@ const readLabel = (
     index: () => {
       if (activityIndex === undefined) return undefined;
       const [kind, path] = [{ dimension: "1", of: "none", bound: "non-negative" }, "activityIndex"] as const;
-      return atMost(expectQuantity(activityIndex, kind, path).in("%"), path);
+      return notShare(atMost(expectQuantity(activityIndex, kind, path).in("%"), path), path);
     },
   });
 };

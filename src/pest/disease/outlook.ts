@@ -1,4 +1,5 @@
 import { type CivilDate, type DailySeries, dailySeries } from "../../calendar/index.js";
+import { notShare } from "../../numeric/house.js";
 import { described, dimensionNoun } from "../../quantity/house.js";
 import {
   type Citation,
@@ -97,6 +98,6 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
 export const expectPercent = (input: unknown, path: string): number => {
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
   return share.in("%") <= 100 + 1e-9
-    ? share.in("%")
+    ? notShare(share.in("%"), path)
     : outOfRange(path, share, { min: 0, max: 100, unit: "%" });
 };

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import { described } from "../../quantity/house.js";
 import { allOf, checks, expectFields, expectList, outOfRange } from "../../quantity/index.js";
 import {
@@ -64,7 +65,7 @@ export const loadedWage = <C extends string>(input: {
     wage: () => expectCash(fields.wage, "wage", { what: "the wage", per: "h" }),
     overtime: () => expectShare(fields.overtime, "overtime", "what overtime adds", 100),
     risk: () => expectShare(fields.risk, "risk", "what risk adds", 100),
-    burden: () => expectShare(fields.burden, "burden", "the labor burden", 200),
+    burden: () => notShare(expectShare(fields.burden, "burden", "the labor burden", 200), "burden"),
   });
   const per = (value: number): MoneyPerTime<C> => cashPerHour(value, wage.currency as C);
   const paid = (wage.value * (100 + overtime + risk)) / 100;

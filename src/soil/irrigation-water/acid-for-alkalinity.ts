@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import { type ChemicalElement, formulaWeight } from "../../nutrient/index.js";
 import {
   allOf,
@@ -117,7 +118,7 @@ export const acidForAlkalinity = (input: {
     acid: () => expectOneOf(record.acid, names, "acid"),
     strength: () => {
       const strength = expectQuantity(record.strength, { dimension: "mass/mass", of: "none" }, "strength");
-      return expectNumber(strength.in("% w/w"), "strength", { above: 0, max: 100 });
+      return notShare(expectNumber(strength.in("% w/w"), "strength", { above: 0, max: 100 }), "strength");
     },
     density: () => {
       const density = expectQuantity(record.density, weighing, "density");

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -6,8 +7,6 @@ import {
   type Finding,
   fail,
   Quantity,
-  RatewrightError,
-  rangeProblem,
 } from "../../quantity/index.js";
 import { expectPercent } from "../report/expect-ph.js";
 import { type FinenessSchemeName, finenessSchemes } from "./fineness-schemes.js";
@@ -52,13 +51,8 @@ export interface LimeQualityInput {
 const mostCCE = 250;
 
 /** A percent; below 2.5 it is a share, 0.9 for 90 %, which would call for a hundred times the lime. */
-const percentOfLime = (input: unknown, path: string): number => {
-  const percent = expectPercent(input, path, mostCCE);
-  if (percent === 0 || percent > mostCCE / 100) return percent;
-  const suggestion = String(Number((100 * percent).toPrecision(12)));
-  const told = rangeProblem(path, String(percent), { above: mostCCE / 100, max: mostCCE }, "a percent of {}");
-  throw new RatewrightError({ ...told, suggestion });
-};
+const percentOfLime = (input: unknown, path: string): number =>
+  notShare(expectPercent(input, path, mostCCE), path, { least: mostCCE / 100, most: mostCCE, unit: "" });
 const names = /* @__PURE__ */ Object.keys(finenessSchemes) as readonly FinenessSchemeName[];
 const fields = ["CCE", "scheme", "sieves", "moisture", "effective", "equalToTon"] as const;
 

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -77,11 +78,7 @@ export const availableNitrogen = (input: {
       record.mineral === undefined ? undefined : expectQuantity(record.mineral, nitrogen, "mineral"),
     later: () =>
       expectOneOf(record.later, ["half of the year before", "same share of what is left"], "later"),
-    firstYear: () =>
-      expectNumber(record.firstYear, "firstYear", {
-        above: 0,
-        max: record.later === "half of the year before" ? 50 : 100,
-      }),
+    firstYear: () => firstYearOf(record.firstYear, record.later === "half of the year before" ? 50 : 100),
     years: () => {
       const years = expectNumber(record.years, "years", { min: 1, max: mostYears });
       return Number.isInteger(years) ? years : outOfRange("years", years, { step: 1, count: "years" });
@@ -100,3 +97,11 @@ export const availableNitrogen = (input: {
   });
   return { type: "available-nitrogen", version: 1, years, left: amount(Math.max(0, bound)), source };
 };
+
+/** A percent of the organic nitrogen: 0.1 is a share, 0.1 for 10 %. */
+const firstYearOf = (input: unknown, most: number): number =>
+  notShare(expectNumber(input, "firstYear", { above: 0, max: most }), "firstYear", {
+    least: most / 100,
+    most,
+    unit: "",
+  });

@@ -1,13 +1,7 @@
 import { expectBulkDensity } from "../../numeric/house.js";
-import {
-  allOf,
-  expectFields,
-  expectNumber,
-  expectQuantity,
-  type Quantity,
-  quantity,
-} from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, type Quantity, quantity } from "../../quantity/index.js";
 import { coverVolume } from "../../site/index.js";
+import { moistureOf } from "./moisture.js";
 
 /** A layer of compost over an area. */
 export interface CompostAmount {
@@ -69,7 +63,7 @@ export const compostAmount = (input: {
         ),
         "bulkDensity",
       ),
-    moisture: () => expectNumber(record.moisture, "moisture", { min: 0, below: 100 }),
+    moisture: () => moistureOf(record.moisture),
   });
   const volume = coverVolume({ area: read.area, depth: read.depth });
   const us = volume.unit === "yd3";

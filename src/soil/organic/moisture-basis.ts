@@ -2,12 +2,12 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
-  expectNumber,
   expectQuantity,
   likeQuantity,
   outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
+import { moistureOf } from "./moisture.js";
 
 interface Basis {
   readonly content: Quantity<"mass/mass", string>;
@@ -20,7 +20,7 @@ const read = (input: unknown): Basis => {
   const { content, moisture } = allOf({
     content: () =>
       expectQuantity(record.content, { dimension: "mass/mass", bound: "non-negative" }, "content"),
-    moisture: () => expectNumber(record.moisture, "moisture", { min: 0, below: 100 }),
+    moisture: () => moistureOf(record.moisture),
   });
   return { content, dry: 100 - moisture };
 };

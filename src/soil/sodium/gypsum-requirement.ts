@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -110,8 +111,9 @@ export const gypsumRequirement = (
   const read = allOf({
     capacity: () => expectQuantity(record.capacity, charge, "capacity").in("meq/100 g"),
     now: () => percent(record.sodiumPercent, "sodiumPercent"),
-    target: () => percent(record.targetPercent, "targetPercent"),
-    purity: () => expectNumber(record.purity, "purity", { above: 0, max: 100 }),
+    target: () => notShare(percent(record.targetPercent, "targetPercent"), "targetPercent", { least: 0.5 }),
+    purity: () =>
+      notShare(expectNumber(record.purity, "purity", { above: 0, max: 100 }), "purity", { unit: "" }),
     factor: () =>
       record.fieldFactor === undefined
         ? 1.25

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import { dimensionDue } from "../../quantity/house.js";
 import {
   allOf,
@@ -140,8 +141,13 @@ const readPump = (input: unknown) => {
       given.tank === undefined
         ? fail("missing", "tank", undefined, "the volume of the tank")
         : liquid(given.tank, "volume", "tank"),
-    agitation: () => share(given.agitation, "agitation", "the share of the tank that is moved in a minute"),
-    reserve: () => share(given.reserve, "reserve", "a share for wear, 0 % for none"),
+    agitation: () =>
+      notShare(
+        share(given.agitation, "agitation", "the share of the tank that is moved in a minute"),
+        "agitation",
+        { least: 0.5 },
+      ),
+    reserve: () => notShare(share(given.reserve, "reserve", "a share for wear, 0 % for none"), "reserve"),
     pump: () => (given.pump === undefined ? undefined : liquid(given.pump, "volume/time", "pump")),
   });
 };

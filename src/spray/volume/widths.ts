@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -131,7 +132,7 @@ export const boomHeight = (input: {
     overlap: () =>
       input.overlap === undefined || input.overlap === null
         ? fail("missing", "overlap", input.overlap, "a share of the spacing, 0 % for fans that just meet")
-        : expectQuantity(input.overlap, { dimension: "1", of: "none", bound: "non-negative" }, "overlap"),
+        : overlapOf(input.overlap),
   });
   const height = spacing.times((1 + overlap.in("1")) / (2 * Math.tan(angle.in("rad") / 2)));
   return inUnit(height, spacing.unit);
@@ -140,4 +141,11 @@ export const boomHeight = (input: {
 const fanAngle = (input: unknown): Quantity<"angle", "none"> => {
   const angle = positive(input, "angle", "angle");
   return angle.in("deg") < 180 ? angle : outOfRange("angle", angle, { below: 180, unit: "deg" });
+};
+
+/** Takes an overlap: 0.5 % is a share for 50 %. */
+const overlapOf = (input: unknown): Share => {
+  const overlap = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, "overlap");
+  notShare(overlap.in("%"), "overlap");
+  return overlap;
 };

@@ -1,3 +1,4 @@
+import { expectWithin, notShare } from "../../numeric/house.js";
 import { type Divisor, exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -123,7 +124,7 @@ export const swathSearch = (
     limit: () =>
       record.limit === undefined
         ? fail("missing", "limit", undefined, "a CV, such as 15 %")
-        : expectQuantity(record.limit, { dimension: "1", of: "none", bound: "positive" }, "limit"),
+        : limitOf(record.limit),
     ends: () => fieldsOf(record, { from: length, to: length, step: length }),
   });
   const grid = gridOf(row, positions, ends);
@@ -245,4 +246,11 @@ const rangesOf = (rows: readonly SwathCv[], limitPercent: number): readonly Swat
   }
   close();
   return ranges;
+};
+
+/** Takes a CV: 0.25 % is a share for 25 %, and no pattern is that even; beyond 100 % any swath would do. */
+const limitOf = (input: unknown): Quantity<"1", "none"> => {
+  const limit = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "limit");
+  notShare(limit.in("%"), "limit");
+  return expectWithin(limit, limit.in("%"), "limit", { max: 100, unit: "%" });
 };

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   checks,
   expectFields,
@@ -64,5 +65,7 @@ const efficiencyOf = (input: unknown): Quantity<"1", "none"> => {
     return fail("missing", "efficiency", input, "a share, 100 % for the theory");
   }
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "efficiency");
-  return share.in("%") > 100 ? outOfRange("efficiency", share, { max: 100, unit: "%" }) : share;
+  if (share.in("%") > 100) return outOfRange("efficiency", share, { max: 100, unit: "%" });
+  notShare(share.in("%"), "efficiency");
+  return share;
 };

@@ -140,7 +140,8 @@ export function clippingMass(input: {
 const volumeIn = (clippings: Quantity<"volume" | "volume/area", string>, unit: "L" | "L/m2"): number =>
   numberIn(clippings, unit);
 
-const nitrogenAt = (input: unknown): number => percentAt(input, "nitrogen", { above: 0, below: 20 });
+const nitrogenAt = (input: unknown): number =>
+  percentAt(input, "nitrogen", { above: 0, below: 20, share: 0.2 });
 
 /**
  * The volume of clippings that an amount of nitrogen makes: `V = 100 N / (n rho)`. {@link clippingMass}
@@ -171,7 +172,7 @@ export const clippingVolumeFor = (input: {
   const { nitrogen, grams, percent } = allOf({
     nitrogen: () => given(record.nitrogen, "nitrogen", "mass/area", "N", "non-negative"),
     grams: () => gramsPerLiter(record.dryMass),
-    percent: () => percentAt(record.share, "share", { above: 0, below: 20 }),
+    percent: () => percentAt(record.share, "share", { above: 0, below: 20, share: 0.2 }),
   });
   const volume = quantity((nitrogen.in("g/m2") * 100 * 1000) / (percent * grams), "mL/m2");
   return isMetric(nitrogen.unit.slice(nitrogen.unit.indexOf("/") + 1))

@@ -164,7 +164,7 @@ const targetsOf = (input: unknown): readonly number[] => {
   const list = expectList(input, "targets", "cover", 50);
   const read = allOf(
     Object.fromEntries(
-      list.map((one, i) => [`${i}`, () => percentAt(one, `targets[${i}]`, { above: 0, max: 100 })]),
+      list.map((one, i) => [`${i}`, () => percentAt(one, `targets[${i}]`, { above: 0, max: 100, share: 1 })]),
     ),
   );
   return list.map((_, i) => read[`${i}`] as number);

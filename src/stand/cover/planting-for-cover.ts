@@ -91,7 +91,7 @@ export const spacingForCover = (
       });
       return { from, count: spanOf(from, by, "by") };
     },
-    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100 }),
+    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100, share: 1 }),
     spread: () => spreadAt(record.spread, record.factors),
     growth: () => growthAt(record.growth),
     rooting: () => rootingDays(record.rooting),
@@ -189,7 +189,7 @@ export const plantingDateForCover = (
       });
       return { earliest, count: spanOf(earliest, by, "by") };
     },
-    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100 }),
+    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100, share: 1 }),
     spread: () => spreadAt(record.spread, record.factors),
     growth: () => growthAt(record.growth),
     rooting: () => rootingDays(record.rooting),

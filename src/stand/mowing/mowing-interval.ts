@@ -38,7 +38,7 @@ export const mowingInterval = (input: {
     most: () => growthFor(record),
     rate: () => given(record.growth, "growth", "length/time", "none").in("mm/d"),
     potential: () => percentAt(record.potential, "potential", { above: 0, max: 100 }, 100),
-    suppression: () => percentAt(record.suppression, "suppression", { min: 0, below: 100 }, 0),
+    suppression: () => percentAt(record.suppression, "suppression", { min: 0, below: 100, share: 1 }, 0),
   });
   const mm = quantity(most.growth, most.cut.unit as "mm").in("mm");
   return quantity((mm * 1e4) / (rate * potential * (100 - suppression)), "d");

@@ -107,7 +107,7 @@ export const sodForPlugs = (input: {
   const { plugs, plug, waste } = allOf({
     plugs: () => wholeAt(record.plugs, "plugs"),
     plug: () => plugAt(record.plug, "plug"),
-    waste: () => percentAt(record.waste, "waste", { min: 0 }, 0),
+    waste: () => percentAt(record.waste, "waste", { min: 0, max: 100 }, 0),
   });
   const mm2 = (plugs * plug.square * plug.square * (100 + waste)) / 100;
   return isMetric(plug.unit) ? quantity(mm2 / 1e6, "m2") : quantity(mm2 / (25.4 * 25.4) / 144, "ft2");
@@ -166,7 +166,7 @@ export const sodOrder = (input: {
   const record = expectFields(input, ["area", "waste", "piece", "pallet"]);
   const read = allOf({
     area: () => areaAt(record.area, "area"),
-    waste: () => percentAt(record.waste, "waste", { min: 0 }),
+    waste: () => percentAt(record.waste, "waste", { min: 0, max: 100 }),
     piece: () => (record.piece === undefined ? undefined : pieceAt(record.piece, "piece")),
     pallet: () => (record.pallet === undefined ? undefined : palletAt(record.pallet, record.piece)),
   });

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import {
   allOf,
   expectAmount,
@@ -8,8 +9,6 @@ import {
   type Quantity,
   quantity,
   quantityOf,
-  RatewrightError,
-  rangeProblem,
 } from "../../quantity/index.js";
 import { percentAt, type Share } from "../read.js";
 
@@ -31,13 +30,8 @@ export interface SeedLot {
 const lotFields = ["purity", "germination", "hard", "viable"] as const;
 
 /** No seed is sold of which 1 % is pure or grows: 0.98 % is a share, 0.98 for 98 %, and would buy a hundred times the seed. */
-const percentOfLot = (input: unknown, path: string): number => {
-  const percent = percentAt(input, path, { above: 0, max: 100 });
-  if (percent > 1) return percent;
-  const suggestion = `${Number((100 * percent).toPrecision(12))} %`;
-  const told = rangeProblem(path, `${percent} %`, { above: 1, max: 100, unit: "%" });
-  throw new RatewrightError({ ...told, suggestion });
-};
+const percentOfLot = (input: unknown, path: string): number =>
+  notShare(percentAt(input, path, { above: 0, max: 100 }), path);
 
 /** Percent of a lot, by weight, that is pure live seed. */
 export const livePercent = (input: unknown, path: string): number => {

@@ -141,7 +141,7 @@ export const expectedSeedlings = (input: {
     rate: () => rateAt(record.rate, "rate"),
     percent: () => lotPercent(record.rate, record.lot),
     perMass: () => perMassAt(record.seedsPerMass),
-    emergence: () => statedShareAt(record.emergence, "emergence", { above: 0, max: 100 }),
+    emergence: () => statedShareAt(record.emergence, "emergence", { above: 0, max: 100, share: 1 }),
   });
   const seeds = seedsIn(rate, perMass);
   const live = (seeds.value * percent) / 100;

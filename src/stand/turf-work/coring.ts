@@ -218,7 +218,7 @@ export const coringProgram = (input: {
   const record = expectFields(input, ["passes", "target"]);
   const { passes, target } = allOf({
     passes: () => linesOf(record.passes),
-    target: () => percentAt(record.target, "target", { above: 0 }),
+    target: () => percentAt(record.target, "target", { above: 0, max: 100, share: 1 }),
   });
   const shares = passes.map(({ pass, times }) => pass.share * times * 100);
   const sum = accurateSum(shares);
@@ -283,7 +283,7 @@ const lineAt = (item: unknown, at: string): Line => {
 export const passesForShare = (input: { readonly target: Share; readonly share: Share }): number => {
   const record = expectFields(input, ["target", "share"]);
   const { target, share } = allOf({
-    target: () => percentAt(record.target, "target", { above: 0 }),
+    target: () => percentAt(record.target, "target", { above: 0, max: 100, share: 1 }),
     share: () => percentAt(record.share, "share", { above: 0, max: 100 }),
   });
   return wholeUnitsFor(target, share);

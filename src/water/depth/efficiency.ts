@@ -1,7 +1,7 @@
 import { likeQuantity } from "../../quantity/index.js";
 import { depth, type Length, percent, readRecord, type Share } from "../read.js";
 
-const efficiency = percent({ above: 0, max: 100 });
+const efficiency = percent({ above: 0, max: 100 }, 1);
 
 /**
  * The depth to apply so that a net depth reaches the roots, `dg = dn * 100 / E`.

@@ -110,7 +110,7 @@ export const wateringWeek = (input: {
       days: weekdays,
       rate,
       split: word(["equal", "by days"], "equal"),
-      efficiency: optional(percent({ above: 0, max: 100 })),
+      efficiency: optional(percent({ above: 0, max: 100 }, 1)),
       multiplier: optional(number({ min: 1, max: 100 })),
       window: optional(time),
       holds: optional(depth),

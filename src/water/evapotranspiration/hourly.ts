@@ -109,7 +109,7 @@ const solarInput: Read<(hours: number) => number> = (input, path) => {
 
 const readers = {
   temperature,
-  humidity: percent({ above: 0, max: 100 }),
+  humidity: percent({ above: 0, max: 100 }, 0.99),
   solar: solarInput,
   wind: readWind,
   elevation,

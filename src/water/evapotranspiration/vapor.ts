@@ -111,9 +111,9 @@ const moistureReaders = {
   wet: optional(temperature),
   dry: optional(temperature),
   psychrometer: optional(word(["ventilated", "natural", "indoor"])),
-  rhMax: optional(percent({ above: 0, max: 100 })),
-  rhMin: optional(percent({ min: 0, max: 100 })),
-  rhMean: optional(percent({ above: 0, max: 100 })),
+  rhMax: optional(percent({ above: 0, max: 100 }, 1)),
+  rhMin: optional(percent({ min: 0, max: 100 }, 0.99)),
+  rhMean: optional(percent({ above: 0, max: 100 }, 1)),
   saturatedAtMinimum: (input: unknown, path: string): true | undefined =>
     input === undefined || input === true ? input : fail("type", path, input, "true, or left out"),
 };

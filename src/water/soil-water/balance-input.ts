@@ -28,7 +28,7 @@ export interface PlanRead {
 const plan: Read<PlanRead> = (input, path) =>
   readRecord(
     input,
-    { at: percent({ above: 0, max: 100 }), depth: optional(depth), days: optional(weekdays) },
+    { at: percent({ above: 0, max: 100 }, 1), depth: optional(depth), days: optional(weekdays) },
     "a record with at, depth and days",
     path,
   );
@@ -86,7 +86,7 @@ export const balanceReaders: {
   readonly plan: Read<PlanRead | undefined>;
 } = {
   available: depth,
-  depletion: percent({ min: 0, below: 100 }),
+  depletion: percent({ min: 0, below: 100 }, 1),
   before: depthOrNone,
   use: dailyDepths,
   rain: dailyDepths,

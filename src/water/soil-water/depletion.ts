@@ -16,7 +16,7 @@ import {
   type Time,
 } from "../read.js";
 
-const share = percent({ above: 0, max: 100 });
+const share = percent({ above: 0, max: 100 }, 1);
 
 /**
  * The water that may be used up before the next watering, `RAW = AW p / 100`: the managed depletion of the trade.
@@ -139,7 +139,7 @@ export const waterStress = (input: {
 }): Share => {
   const q = readRecord(
     input,
-    { available: depth, depleted: depthOrNone, depletion: percent({ min: 0, below: 100 }) },
+    { available: depth, depleted: depthOrNone, depletion: percent({ min: 0, below: 100 }, 1) },
     "a record with available, depleted and depletion",
   );
   const total = q.available.value;

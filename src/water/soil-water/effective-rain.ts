@@ -65,7 +65,7 @@ export const effectiveRain = (input: {
           fail("missing", path, value, 'the share that counts, such as quantity(80, "%")');
         if (method !== "fixed share" && value !== undefined)
           fail("conflict", path, value, 'nothing: only "fixed share" takes a share');
-        return optional(percent({ min: 0, max: 100 }))(value, path);
+        return optional(percent({ min: 0, max: 100 }, 1))(value, path);
       },
     },
     "a record with rain and method",

@@ -86,7 +86,7 @@ export const soilWaterDay = (input: {
     input,
     {
       available: depth,
-      depletion: percent({ min: 0, below: 100 }),
+      depletion: percent({ min: 0, below: 100 }, 1),
       before: depthOrNone,
       rain: none,
       irrigation: none,

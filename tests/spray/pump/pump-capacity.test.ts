@@ -11,8 +11,8 @@ describe("pumpCapacity", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 100, noNaN: true }),
-        fc.double({ min: 0, max: 20, noNaN: true }),
-        fc.double({ min: 0, max: 50, noNaN: true }),
+        fc.double({ min: 0.6, max: 20, noNaN: true }),
+        fc.double({ min: 1.1, max: 50, noNaN: true }),
         (boom, agitation, reserve) => {
           const found = pumpCapacity({
             boom: quantity(boom, "gal/min"),

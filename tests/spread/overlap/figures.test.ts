@@ -100,7 +100,7 @@ describe("a search for a swath", () => {
     const none = swathSearch(pattern, {
       ...once,
       positions: "pans",
-      limit: percent(1),
+      limit: percent(1.5),
       from: m(3),
       to: m(3),
     });

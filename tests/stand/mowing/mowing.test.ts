@@ -48,7 +48,7 @@ describe("mowingInterval", () => {
     expect(of({ suppression: quantity(50, "%"), potential: quantity(50, "%") })).toBe(12);
     expect(of({ cut: mm(72) })).toBe(6);
     expect(of({ potential: quantity(0.5, "%") })).toBeCloseTo(600, 9);
-    expect(of({ suppression: quantity(0.5, "%") })).toBeCloseTo(3 / 0.995, 9);
+    expect(of({ suppression: quantity(1.5, "%") })).toBeCloseTo(3 / 0.985, 9);
   });
   test("no time where nothing grows", () => {
     const of = (more: object) => complaint(() => mowingInterval({ cut: mm(36), growth, ...more }));

@@ -179,7 +179,7 @@ const rows: readonly Refusal[] = [
     "no plugs, and less than no waste",
     sodForPlugs,
     [{ plugs: 0, plug, waste: percent(-1) }],
-    ["range plugs: a whole number, 1 or more [0]", "range waste: 0 % or more [-1 %]"],
+    ["range plugs: a whole number, 1 or more [0]", "range waste: 0 to 100 % [-1 %]"],
   ],
   [
     "nothing of an order",
@@ -194,7 +194,7 @@ const rows: readonly Refusal[] = [
     "waste below nothing",
     sodOrder,
     [{ area: quantity(0, "ft2"), waste: percent(-1) }],
-    ["range area: more than zero [0 ft2]", "range waste: 0 % or more [-1 %]"],
+    ["range area: more than zero [0 ft2]", "range waste: 0 to 100 % [-1 %]"],
   ],
   [
     "a pallet without a size",

@@ -84,7 +84,10 @@ const rows: readonly Refusal[] = [
     "a year without a pass",
     coringProgram,
     [{ passes: [], target: percent(0) }],
-    ["missing passes: at least one pass [an empty list]", "range target: more than 0 % [0 %]"],
+    [
+      "missing passes: at least one pass [an empty list]",
+      "range target: more than 0 % and at most 100 % [0 %]",
+    ],
   ],
   ["no target", coringProgram, [{ passes: [pass] }], ["missing target: a share, such as 85 % [undefined]"]],
   [
@@ -141,7 +144,10 @@ const rows: readonly Refusal[] = [
     "no target and no share",
     passesForShare,
     [{ target: percent(0), share: percent(0) }],
-    ["range target: more than 0 % [0 %]", "range share: more than 0 % and at most 100 % [0 %]"],
+    [
+      "range target: more than 0 % and at most 100 % [0 %]",
+      "range share: more than 0 % and at most 100 % [0 %]",
+    ],
   ],
   [
     "a share past all",
