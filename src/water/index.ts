@@ -107,7 +107,25 @@ export { type SoilWaterBalance, soilWaterBalance, type WateringPlan } from "./so
 export { type SoilWaterDay, soilWaterDay } from "./soil-water/water-day.js";
 export { type HoldingTexture, type WaterHolding, waterHolding } from "./soil-water/water-holding.js";
 
-// supply: what flow and pressure does the supply leave at the heads.
+// runoff: how much of a storm runs off, by the curve number of the ground.
+export {
+  type CurveNumber,
+  curveNumber,
+  type HydrologicSoilGroup,
+  type RunoffCover,
+} from "./runoff/curve-number.js";
+export {
+  type CurveNumberRunoff,
+  curveNumberRunoff,
+  type InitialAbstraction,
+} from "./runoff/curve-number-runoff.js";
+export {
+  type CurveNumberPart,
+  type WeightedCurveNumber,
+  weightedCurveNumber,
+} from "./runoff/weighted-curve-number.js";
+
+// supply: what flow and pressure does the supply leave at the heads, and what power does a pump take.
 export {
   frictionLoss,
   multipleOutletFactor,
@@ -116,7 +134,8 @@ export {
 } from "./supply/friction-loss.js";
 export { measuredFlow } from "./supply/measured-flow.js";
 export { type PipeVelocity, pipeFlow, pipeVelocity } from "./supply/pipe-velocity.js";
-export { pressureOfHeight } from "./supply/pressure-of-height.js";
+export { pressureHead, pressureOfHeight } from "./supply/pressure-of-height.js";
+export { type PumpPower, pumpPower } from "./supply/pump-power.js";
 export { type SupplyPressure, supplyPressure } from "./supply/supply-pressure.js";
 
 // watering-in: was the water after an application what its label states.

@@ -44,6 +44,7 @@ import { teachConstants } from "./teach.js";
 import { unitChecks } from "./units.js";
 import { waterConstants } from "./water.js";
 import { waterReferenceConstants } from "./water-reference.js";
+import { waterRunoffConstants } from "./water-runoff.js";
 import { weatherConstants } from "./weather.js";
 import { wetBulbConstants } from "./wet-bulb.js";
 
@@ -94,5 +95,6 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...pestConstants,
   ...priceConstants,
   ...waterReferenceConstants,
+  ...waterRunoffConstants,
   ...lateConstants,
 ];

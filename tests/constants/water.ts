@@ -26,7 +26,9 @@ import {
   pipeSmoothness,
   pipeVelocity,
   precipitationRate,
+  pressureHead,
   pressureOfHeight,
+  pumpPower,
   readilyAvailableWater,
   runTime,
   runTimeMultiplier,
@@ -320,8 +322,20 @@ function held(): number {
 /** Head of water by Hazen and Williams, and what a meter of water weighs: 9.80665 kPa. */
 const hazen = (liters: number, c: number, meters: number, length: number): number =>
   (10.67 * length * (liters / 60_000) ** 1.852) / (c ** 1.852 * meters ** 4.8704);
+const pump = (efficiency: number) =>
+  pumpPower({
+    flow: quantity(3.6, "m3/h", "water"),
+    head: quantity(10, "m"),
+    efficiency: percent(efficiency),
+  });
 const pipes: readonly Cell[] = [
   ["10 m of water, kPa", 98.0665, () => pressureOfHeight({ height: quantity(10, "m") }).in("kPa")],
+  ["98.0665 kPa, m of water", 10, () => pressureHead({ pressure: quantity(98.0665, "kPa") }).in("m")],
+  // 3.6 m3/h are a liter, so a kilogram, a second, and 0.745699872 kW are a horsepower
+  ["3.6 m3/h against 10 m, kW", 0.0980665, () => pump(100).waterKilowatts],
+  ["the same by a pump of 50 %, kW", 0.196133, () => pump(50).brakeKilowatts],
+  ["the same, hp", 0.0980665 / 0.74569987158227, () => pump(100).waterHorsepower],
+  ["the same by a pump of 50 %, hp", 0.196133 / 0.74569987158227, () => pump(50).brakeHorsepower],
   [
     "5 gal in 25 s, gal/min",
     12,

@@ -51,6 +51,8 @@ import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 import { taughtSiteChecks, taughtSoilChecks, taughtSprayChecks } from "./taught.js";
 import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
+import { waterRunoffChecks } from "./water-runoff.js";
+import { waterSupplyChecks } from "./water-supply.js";
 import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
 import { waterWorkedChecks } from "./water-worked.js";
 import { weatherChecks } from "./weather.js";
@@ -106,7 +108,15 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...tankBulletinChecks,
     ...moreTankChecks,
   ],
-  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks, ...moreWaterChecks],
+  water: [
+    ...waterChecks,
+    ...waterTurfChecks,
+    ...waterFao56Checks,
+    ...waterWorkedChecks,
+    ...waterSupplyChecks,
+    ...waterRunoffChecks,
+    ...moreWaterChecks,
+  ],
 };
 
 /** Every published example that is left out, by room. */

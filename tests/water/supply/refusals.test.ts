@@ -22,10 +22,47 @@ describe("what is no record is told with what it should be", () => {
         ["pipeVelocity", "flow and diameter"],
         ["pipeFlow", "velocity and diameter"],
         ["pressureOfHeight", "height"],
+        ["pressureHead", "pressure"],
+        ["pumpPower", "flow, head and efficiency"],
         ["supplyPressure", "supply and losses"],
       ] as const
     ).map(([name, fields]) => [() => call[name](3), `type input: expected a record with ${fields}, got 3`]),
   );
+});
+
+describe("the power of a pump", () => {
+  const pump = { flow: gpm(60), head: ft(150), efficiency: quantity(60, "%") };
+  tellsEach([
+    [
+      () => call.pumpPower({ ...pump, head: psi(65) }),
+      "unit/mismatch head: expected a head: pressureHead({ pressure }) makes one of a pressure, got 65 psi",
+    ],
+    [
+      () => call.pumpPower({ ...pump, head: { value: 4, unit: "bar" } }),
+      expect.stringMatching(/^unit\/mismatch head: expected a head: pressureHead/) as unknown as string,
+    ],
+    [
+      () => call.pumpPower({ ...pump, efficiency: 0.6 }),
+      'type efficiency: expected a share, such as quantity(40, "%") or quantity(0.4, "1"), got 0.6',
+    ],
+    [
+      () => call.pumpPower({ flow: pump.flow, head: pump.head }),
+      'missing efficiency: expected a share, such as quantity(70, "%"), got undefined',
+    ],
+    [
+      () => call.pumpPower({ ...pump, efficiency: quantity(101, "%") }),
+      "range efficiency: expected 100 or less, got 101",
+    ],
+  ]);
+
+  it("takes no flow of spray, and no pump of no efficiency", () => {
+    expect(complaint(() => call.pumpPower({ ...pump, flow: quantity(60, "gal/min", "spray") }))).toMatch(
+      /^substance\/mismatch flow/,
+    );
+    expect(complaint(() => call.pumpPower({ ...pump, efficiency: quantity(0, "%") }))).toMatch(
+      /^range efficiency/,
+    );
+  });
 });
 
 describe("pipes and pressure", () => {

@@ -8,7 +8,9 @@ import {
   pipeFlow,
   pipeSmoothness,
   pipeVelocity,
+  pressureHead,
   pressureOfHeight,
+  pumpPower,
   supplyPressure,
 } from "../../../src/water/index.js";
 import { complaints } from "../../errors.js";
@@ -141,5 +143,39 @@ describe("pressure", () => {
       "range losses[1]",
     ]);
     expect(complaints(untyped(supplyPressure, { supply: psi(3) }))).toEqual(["missing losses"]);
+  });
+});
+
+describe("head and power", () => {
+  test("a head and its pressure, there and back, in both systems", () => {
+    fc.assert(
+      fc.property(size, (p) => {
+        close(pressureOfHeight({ height: pressureHead({ pressure: psi(p) }) }).in("psi"), p, 1e-12);
+        close(pressureHead({ pressure: quantity(p, "bar") }).in("m"), (p * 100) / 9.80665, 1e-12);
+      }),
+    );
+    expect(pressureHead({ pressure: psi(1) }).unit).toBe("ft");
+    expect(pressureHead({ pressure: quantity(1, "bar") }).unit).toBe("m");
+  });
+  test("power grows with flow and head, and what the pump wastes comes on top", () => {
+    fc.assert(
+      fc.property(size, size, fc.double({ min: 1, max: 100, noNaN: true }), (q, h, e) => {
+        const pump = (flow: number, head: number) =>
+          pumpPower({ flow: gpm(flow), head: ft(head), efficiency: quantity(e, "%") });
+        const one = pump(q, h);
+        close(pump(2 * q, h).brakeHorsepower, 2 * one.brakeHorsepower, 1e-12);
+        close(pump(q, 2 * h).brakeHorsepower, 2 * one.brakeHorsepower, 1e-12);
+        close(one.brakeHorsepower * e, one.waterHorsepower * 100, 1e-12);
+        close(one.brakeKilowatts / one.brakeHorsepower, 0.7457, 1e-5);
+        // the constant of the handbooks, for 8.33 lb to the gallon
+        close(one.waterHorsepower, (q * h) / 3960, 1.5e-3);
+        const metric = pumpPower({
+          flow: quantity(gpm(q).in("L/min"), "L/min", "water"),
+          head: quantity(ft(h).in("m"), "m"),
+          efficiency: quantity(e / 100, "1"),
+        });
+        close(metric.brakeHorsepower, one.brakeHorsepower, 1e-12);
+      }),
+    );
   });
 });
