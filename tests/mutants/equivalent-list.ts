@@ -231,6 +231,18 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: "src/tank/order/order-findings.ts",
+    was: '"no published order decides; the ids are in alphabetical order"',
+    is: '""',
+    why: "of two kinds of one place no order puts one ahead, so that none is told to disagree",
+  },
+  {
+    file: "src/tank/published-orders/mixing-order-table.ts",
+    was: "a === b",
+    is: "false",
+    why: "no order adds a kind ahead of itself",
+  },
+  {
+    file: "src/tank/order/order-findings.ts",
     was: "counts.against > counts.for",
     is: "counts.against >= counts.for",
     why: "a firm pair has five times as many one way as the other, and never as many",

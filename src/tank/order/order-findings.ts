@@ -1,4 +1,3 @@
-import { counted } from "../../quantity/house.js";
 import type { Finding } from "../../quantity/index.js";
 import { formulations, likenesses } from "../formulation/formulation.js";
 import { nameOf } from "../partners/mix-findings.js";
@@ -17,7 +16,7 @@ const decidedBy = ({ resolvedBy, counts }: OrderedPair): string =>
   ({
     label: "a label says so",
     "chosen order": "the mixing order that was chosen says so",
-    majority: `${counts.for} of the ${counts.for + counts.against} published orders that rank the two ${counts.for === 1 ? "says" : "say"} so`,
+    majority: `${counts.for} of the ${counts.for + counts.against} published orders that rank the two say so`,
     consensus:
       counts.for === counts.against
         ? "the published orders tie on these two; the sequence that keeps the most published rankings has it so"
@@ -55,7 +54,7 @@ const overruled = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => 
     code: "order/firm-pair-overruled",
     severity: "warning",
     params: { first, second, by: resolvedBy, against: says.against, for: says.for },
-    text: `${nameOf(a)} goes in before ${nameOf(b)}, because ${decidedBy(pair)}; ${counted(counts.against, "published order")} ${counts.against === 1 ? "prints" : "print"} the reverse (${list(says.against)}).`,
+    text: `${nameOf(a)} goes in before ${nameOf(b)}, because ${decidedBy(pair)}; ${counts.against} published orders print the reverse (${list(says.against)}).`,
   };
 };
 

@@ -127,7 +127,7 @@ const materials: readonly (readonly [string, (density: Density) => unknown])[] =
       compostAmount({
         area: quantity(32_400, "ft2"),
         depth: quantity(0.25, "in"),
-        bulkDensity: quantity(density.value, density.unit, "product") as never,
+        bulkDensity: quantity(density.value, density.unit as "lb/gal", "product") as never,
         moisture: 40,
       }),
   ],

@@ -34,6 +34,16 @@ describe("loadingOrder", () => {
     },
   );
 
+  test("SG and SP share a place, and a kind that no order lists stands with its like", () => {
+    const order = (...list: readonly (readonly [string, Formulation])[]) =>
+      loadingOrder({ products: mix(...list) }).order;
+    expect(order(["b", "SP"], ["a", "SG"])).toEqual(["a", "b"]);
+    expect(order(["b", "SG"], ["a", "SP"])).toEqual(["a", "b"]);
+    // All that another kind may be like goes in behind a conditioner and ahead of a surfactant.
+    for (const kind of ["ST", "WT", "EG", "EP", "ZC", "ZE", "ZW", "ME", "DC", "GL", "GW"] as const)
+      expect(order(["a", "surfactant"], ["b", kind], ["c", "conditioner"]), kind).toEqual(["c", "b", "a"]);
+  });
+
   test("the consensus on the common kinds", () => {
     const result = loadingOrder({
       products: mix(
