@@ -7,7 +7,7 @@ import { mersenne } from "pure-rand/generator/mersenne";
 import { lineOf } from "./csv.js";
 import { columns } from "./site-order.js";
 
-const kinds = ["park lawn", "practice pitch", "bowling lawn", "meadow", "verge", "school yard"];
+const kinds = ["park lawn", "practice pitch", "bowling green", "meadow", "verge", "school yard"];
 const feeds = ["24-0-11", "18-0-6", "46-0-0", "12-0-0-26S", "6-2-4"];
 
 /** What clerks do to a row, in every hundredth or so: the spoilt cells by column. */

@@ -111,7 +111,7 @@ say(
   "",
 );
 
-// The groups of the season's fungicides on the bowling lawn, and what another spray would make of them.
+// The groups of the season's fungicides on the bowling green, and what another spray would make of them.
 const sprays = ledger([
   { id: "f1", date: "2015-05-04", activeIngredient: "propiconazole" },
   { id: "f2", date: "2015-05-18", activeIngredient: "azoxystrobin + propiconazole" },

@@ -25,7 +25,7 @@ export interface DailySeries {
   readonly start: CivilDate;
   /** The unit of all values, such as `"mm"`. */
   readonly unit: string;
-  /** What is measured, for a reader: `"rain at the bowling lawn"`. */
+  /** What is measured, for a reader: `"rain at the bowling green"`. */
   readonly what: string;
   /** Who measured it, and how. */
   readonly source: string;

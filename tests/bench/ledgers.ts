@@ -16,7 +16,7 @@ const entry = (i: number, part: string, date: LedgerEntry["date"]): LedgerEntry 
         area: { value: 59_400, unit: "ft2" },
       };
 };
-const parts = ["north pitch", "south pitch", "bowling lawn", "meadow"];
+const parts = ["north pitch", "south pitch", "bowling green", "meadow"];
 
 /** Entries of seven years on four parts; or all in one year on one, the worst case, in which every entry counts. */
 const largeLedger = (size: number, crowded: boolean): Ledger => ({

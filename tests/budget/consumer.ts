@@ -38,7 +38,7 @@ const pitchSouth: Lawn = {
   name: "practice pitch south",
   area: rectangleArea({ length: quantity(90, "m"), width: quantity(55, "m") }),
 };
-const bowling: Lawn = { name: "bowling lawn", area: quantity(14_400, "ft2") };
+const bowling: Lawn = { name: "bowling green", area: quantity(14_400, "ft2") };
 const lawns: readonly Lawn[] = [pitchNorth, pitchSouth, bowling];
 
 export const totalArea = sum(lawns.map(({ area }) => area));

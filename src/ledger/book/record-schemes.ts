@@ -220,7 +220,7 @@ const withoutBlanks = (input: unknown): unknown => {
  *   {
  *     id: "a", date: "2026-05-26", productName: "regulator 120 g/L EC", registrationNumber: "0000-00",
  *     area: { value: 14400, unit: "ft2" }, amount: { value: 1.8, unit: "fl oz" },
- *     site: "bowling lawn", location: "Alder Bank Park",
+ *     site: "bowling green", location: "Alder Bank Park",
  *   },
  *   usRestrictedUseRecord,
  * );

@@ -20,8 +20,8 @@ const asRead = (name: string): string =>
  * @example
  * ```ts
  * import { expectName } from "ratewright";
- * expectName("bowling lawn", "part", "the name of a part"); // => "bowling lawn"
- * expectName("bowling lawn ", "part", "the name of a part"); // => throws type
+ * expectName("bowling green", "part", "the name of a part"); // => "bowling green"
+ * expectName("bowling green ", "part", "the name of a part"); // => throws type
  * ```
  */
 export const expectName = (input: unknown, path: string, expected: string): string => {

@@ -29,7 +29,7 @@ export interface SiteDescription {
  * import { siteArea } from "ratewright/site";
  * const lawn = siteArea({
  *   parts: [
- *     { name: "bowling lawn", shape: "square", side: { value: 120, unit: "ft" } },
+ *     { name: "bowling green", shape: "square", side: { value: 120, unit: "ft" } },
  *     { name: "bank", shape: "measured", area: { value: 2400, unit: "ft2" }, slope: "4:1", measured: "plan" },
  *   ],
  *   cutOuts: [

@@ -119,7 +119,7 @@ const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly
  * ```ts
  * import { quantity } from "ratewright";
  * import { derivationText, explainChain } from "ratewright/teach";
- * const chain = explainChain("Bags for the bowling lawn", [
+ * const chain = explainChain("Bags for the bowling green", [
  *   { id: "product-rate", inputs: { target: quantity(0.9, "lb/1000 ft2", "N"), percent: quantity(24, "% w/w", "N/product") } },
  *   { id: "product-for-area", inputs: { rate: { resultOf: 1 }, area: quantity(14400, "ft2") } },
  *   { id: "packages-for-need", inputs: { need: { resultOf: 2 }, contents: quantity(50, "lb") } },

@@ -196,7 +196,7 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
   const share = draw.step(3, 5, 0.25);
   const unit = us ? "qt/1000 ft2" : "mL/m2";
   const perArea = us ? "lb/1000 ft2" : "g/m2";
-  const told = `A mowing of the bowling lawn takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of clippings has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
+  const told = `A mowing of the bowling green takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of clippings has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
   const clippings = quantity(volume, unit);
   const dryMass = quantity(dry, "g/L");
   const quart = quantity(1, "qt").in("L");

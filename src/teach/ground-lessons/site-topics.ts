@@ -51,7 +51,7 @@ const roundBedProblem = (input: PoseInput): Posed => {
   const { us } = input;
   const { length, across, ask, circle, round } = areaFigures(input);
   return worked({
-    text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
+    text: `A round bed beside the bowling green measures ${amount(across, length)} across.`,
     ask: { ...ask, decimals: us ? 0 : 1 },
     working: [circle],
     mistakes: () => [

@@ -50,7 +50,7 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
   const area = a + b + c;
   const need = (rate * area) / (us ? 1000 : 10_000);
   return worked({
-    text: `A route takes in the north practice pitch (${amount(a, land)}), the bowling lawn (${amount(b, land)}) and the meadow (${amount(c, land)}), all at ${amountOf(rate, perArea, "fertilizer")}. The hopper holds ${amount(hopper, unit)}.`,
+    text: `A route takes in the north practice pitch (${amount(a, land)}), the bowling green (${amount(b, land)}) and the meadow (${amount(c, land)}), all at ${amountOf(rate, perArea, "fertilizer")}. The hopper holds ${amount(hopper, unit)}.`,
     ask: {
       question: "How many times is the hopper filled?",
       unit: "count",
@@ -64,7 +64,7 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
         equation: "A = a + b + c",
         parts: {
           a: ["north practice pitch", a, land],
-          b: ["bowling lawn", b, land],
+          b: ["bowling green", b, land],
           c: ["meadow", c, land],
         },
         unit: land,

@@ -1,26 +1,26 @@
 import type { Draw } from "./topic.js";
 
-// The park of the problems is invented: two practice pitches, a bowling lawn, a meadow that is being grown in.
+// The park of the problems is invented: two practice pitches, a bowling green, a meadow that is being grown in.
 
-const places = ["the north practice pitch", "the south practice pitch", "the bowling lawn", "the meadow"];
+const places = ["the north practice pitch", "the south practice pitch", "the bowling green", "the meadow"];
 
 const anyPlace = new RegExp(places.join("|"), "gi");
 
 /** A text without the parts of the park that it names: the same figures in another place are the same problem. */
 export const withoutPlaces = (text: string): string => text.replace(anyPlace, "");
 
-/** Some part of the park: `the bowling lawn`. */
+/** Some part of the park: `the bowling green`. */
 export const place = (draw: Draw): string => draw.pick(places);
 
-/** Where a machine runs far, or the area is large: a bowling lawn is some 120 ft square, and level. */
+/** Where a machine runs far, or the area is large: a bowling green is some 120 ft square, and level. */
 export const openGround = (draw: Draw): string =>
   draw.pick(["the north practice pitch", "the south practice pitch", "the meadow"]);
 
 /** Turf that is played on, and so gets sand. */
 export const playedTurf = (draw: Draw): string =>
-  draw.pick(["the north practice pitch", "the south practice pitch", "the bowling lawn"]);
+  draw.pick(["the north practice pitch", "the south practice pitch", "the bowling green"]);
 
-/** The area of some part of the park, in sq ft or m²: no more than a bowling lawn has. */
+/** The area of some part of the park, in sq ft or m²: no more than a bowling green has. */
 export const areaOf = (draw: Draw, us: boolean): number =>
   us ? draw.step(4000, 14_000, 500) : draw.step(400, 1400, 50);
 

@@ -99,7 +99,7 @@ describe("ledgerTotals", () => {
   });
 
   test("active ingredient: 1.8 fl oz at 120 g/L on 14 400 ft2", () => {
-    const { supplies } = ledgerTotals({ ...year, part: "bowling lawn" });
+    const { supplies } = ledgerTotals({ ...year, part: "bowling green" });
     // 1.8 * 29.5735 mL * 0.120 g/mL = 6.388 g on 1337.8 m2 = 0.04775 kg/ha.
     expect(supplies["ai:trinexapac-ethyl"]?.in("kg/ha")).toBeCloseTo(0.04775, 4);
   });

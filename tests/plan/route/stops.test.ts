@@ -43,7 +43,7 @@ describe("the entries of a stop", () => {
     const [entries] = entriesOf({
       applicator: { name: "Crew 1", certificate: "C-5" },
       stops: [
-        { id: "hall", address: "1 Main Street", turf: "bowling lawn", area: { value: 12_000, unit: "ft2" } },
+        { id: "hall", address: "1 Main Street", turf: "bowling green", area: { value: 12_000, unit: "ft2" } },
       ],
     });
     expect(entries).toEqual([
@@ -59,7 +59,7 @@ describe("the entries of a stop", () => {
         amount: { value: 36, unit: "fl oz", of: "product" },
         treatment: "Round",
         method: "spray",
-        site: "bowling lawn",
+        site: "bowling green",
         location: "1 Main Street",
         registrationNumber: "000-9",
         lot: "I1",

@@ -62,7 +62,7 @@ const demo: readonly Asked[] = [
   ["crew", "How many bags, and what goes back?", "feed 24-0-11 8 x 50 lb = 400.0 lb 354.8 lb 45.2 lb"],
   [
     "crew",
-    "Until when does the bowling lawn stay dry?",
+    "Until when does the bowling green stay dry?",
     "NO WATER for 1 h from the end (until Mon Jun 8, noon): irrigation off.",
   ],
   [
@@ -103,8 +103,8 @@ const granules: readonly Asked[] = [
   ],
   ["crew", "May I put it all down in one pass?", "NOT 20 in one."],
   ["crew", "How much for the east pitch on each pass?", "east pitch, 100 x 60 m 6,000 m² 60.0 kg 120.0 kg"],
-  ["crew", "How much for the bowling lawn in all?", "bowling lawn, 36 x 36 m 1,296 m² 13.0 kg 26.0 kg"],
-  ["crew", "How large is the bowling lawn?", "bowling lawn, 36 x 36 m"],
+  ["crew", "How much for the bowling green in all?", "bowling green, 36 x 36 m 1,296 m² 13.0 kg 26.0 kg"],
+  ["crew", "How large is the bowling green?", "bowling green, 36 x 36 m"],
   [
     "crew",
     "Which spreader, which setting, how fast?",

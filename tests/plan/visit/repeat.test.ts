@@ -20,9 +20,9 @@ describe("the days of a repeat", () => {
         code: "interval/before-earliest",
         severity: "warning",
         path: "treatments[1].interval",
-        params: { treatment: "regulate the bowling lawn", visit: "2015-06-08", earliest: "2015-06-09" },
+        params: { treatment: "regulate the bowling green", visit: "2015-06-08", earliest: "2015-06-09" },
         text: expect.stringMatching(
-          /^regulate the bowling lawn: 2015-06-08 is before 2015-06-09, the earliest date by the stated rule\. 7 days or more after the application of 2015-06-02\. /,
+          /^regulate the bowling green: 2015-06-08 is before 2015-06-09, the earliest date by the stated rule\. 7 days or more after the application of 2015-06-02\. /,
         ),
       },
     ]);
@@ -34,8 +34,8 @@ describe("the days of a repeat", () => {
         code: "log/day-of-visit",
         severity: "caution",
         path: "log[0]",
-        params: { treatment: "regulate the bowling lawn", date: "2015-06-08" },
-        text: "The log has trinexapac-ethyl 120 g/L EC on 2015-06-08, the day of this visit: limits count it and regulate the bowling lawn. If it is the same application, take it out of the log.",
+        params: { treatment: "regulate the bowling green", date: "2015-06-08" },
+        text: "The log has trinexapac-ethyl 120 g/L EC on 2015-06-08, the day of this visit: limits count it and regulate the bowling green. If it is the same application, take it out of the log.",
       },
     ]);
     expect(codes(done("2015-06-07"), "log/")).toEqual([]);
@@ -56,11 +56,11 @@ describe("the days of a repeat", () => {
       soundOrder({ ...parkJob(), log: [{ date: "2015-05-01", ...entry }] }).repeats.map(
         ({ applied: days }) => days.length,
       );
-    expect(applied({ treatment: "regulate the bowling lawn" })).toEqual([0, 1]);
+    expect(applied({ treatment: "regulate the bowling green" })).toEqual([0, 1]);
     expect(applied({ treatment: "feed the pitches" })).toEqual([1, 0]);
     expect(applied({ treatment: "another" })).toEqual([0, 0]);
     expect(applied({ treatment: "feed the pitches", parts: ["south pitch"] })).toEqual([1, 0]);
-    expect(applied({ treatment: "feed the pitches", parts: ["bowling lawn"] })).toEqual([0, 0]);
+    expect(applied({ treatment: "feed the pitches", parts: ["bowling green"] })).toEqual([0, 0]);
     expect(applied({ product: "urea", rate: { value: 0.1, unit: lb, of } })).toEqual([0, 1]);
     expect(applied({ treatment: "another", product: "urea", rate: { value: 0.1, unit: lb, of } })).toEqual([
       0, 0,
@@ -89,7 +89,7 @@ describe("the days of a repeat", () => {
         severity: "caution",
         path: "treatments[1].degreeDays",
         params: {
-          treatment: "regulate the bowling lawn",
+          treatment: "regulate the bowling green",
           from: "2015-05-24",
           visit: "2015-06-08",
           interval: 200,
@@ -97,7 +97,7 @@ describe("the days of a repeat", () => {
           ranOut: "2015-06-07",
           days: 1,
         },
-        text: "regulate the bowling lawn: the growing-degree-day interval expired 2015-06-07, 1 day before this visit.",
+        text: "regulate the bowling green: the growing-degree-day interval expired 2015-06-07, 1 day before this visit.",
       },
     ]);
     expect(heat("2015-05-20")[0]?.text).toMatch(/expired 2015-06-03, 5 days before this visit\.$/);
@@ -106,7 +106,7 @@ describe("the days of a repeat", () => {
         code: "degree-days/not-expired",
         severity: "note",
         params: { runsOut: "2015-06-09" },
-        text: "regulate the bowling lawn: the growing-degree-day interval since 2015-05-26 has not expired by this visit; it does on 2015-06-09.",
+        text: "regulate the bowling green: the growing-degree-day interval since 2015-05-26 has not expired by this visit; it does on 2015-06-09.",
       },
     ]);
   });
@@ -115,7 +115,7 @@ describe("the days of a repeat", () => {
     expect(heat("2015-06-01", 68)).toMatchObject([
       {
         code: "degree-days/not-expired",
-        text: "regulate the bowling lawn: the growing-degree-day interval since 2015-06-01 has not expired by this visit.",
+        text: "regulate the bowling green: the growing-degree-day interval since 2015-06-01 has not expired by this visit.",
       },
     ]);
     expect(heat("2015-06-01", 67)).toEqual([]);
@@ -130,10 +130,10 @@ describe("the days of a repeat", () => {
     );
     const none = soundOrder(done("2015-05-25")).notChecked;
     expect(none).toContain(
-      "regulate the bowling lawn, after this visit: the degree-day interval, because the job has no daily temperatures.",
+      "regulate the bowling green, after this visit: the degree-day interval, because the job has no daily temperatures.",
     );
     expect(none).toContain(
-      "regulate the bowling lawn, since 2015-05-25: the degree-day interval, because the job has no daily temperatures.",
+      "regulate the bowling green, since 2015-05-25: the degree-day interval, because the job has no daily temperatures.",
     );
   });
 });

@@ -4,7 +4,7 @@ import { tryWorkOrder, workOrder } from "../../../src/plan/index.js";
 const job = (sprayer: object = {}, product: object = {}): unknown => ({
   type: "job",
   version: 1,
-  title: "Spray the bowling lawn",
+  title: "Spray the bowling green",
   date: "2026-05-04",
   site: { name: "Bowling lawn", parts: [{ shape: "measured", area: { value: 20, unit: "1000 ft2" } }] },
   products: [

@@ -65,7 +65,7 @@ describe("what only the arithmetic can tell is told with the rest", () => {
     const rate = { value: 3.3, unit: "lb/1000 ft2", of: "product" };
     expect(found({ product: "feed-a", rate })).toEqual(["log[3]"]);
     expect(found({ product: "feed-a", rate, parts: ["south pitch"] })).toEqual(["log[3]"]);
-    expect(found({ product: "feed-a", rate, parts: ["bowling lawn"] })).toEqual([]);
+    expect(found({ product: "feed-a", rate, parts: ["bowling green"] })).toEqual([]);
     expect(found({ product: "feed-a", rate, date: "2015-06-07" })).toEqual([]);
     const nutrients = [{ value: 0.1, unit: "lb/1000 ft2", of: "N" }];
     expect(found({ nutrients, treatment: "feed the pitches" })).toEqual(["log[3]"]);

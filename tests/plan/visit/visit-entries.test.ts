@@ -22,7 +22,7 @@ const job: Job = {
     name: "Park",
     parts: [
       { name: "north pitch", shape: "rectangle", length: feet(330), width: feet(180) },
-      { name: "bowling lawn", shape: "square", side: feet(120) },
+      { name: "bowling green", shape: "square", side: feet(120) },
     ],
   },
   products: [
@@ -55,7 +55,7 @@ const job: Job = {
           rate: { value: 2, unit: "pt", of: "product", per: { value: 100, unit: "gal" } },
         },
       ],
-      parts: ["bowling lawn"],
+      parts: ["bowling green"],
     },
   ],
   sprayer: {

@@ -58,7 +58,7 @@ describe("the park visit, by hand", () => {
       [year?.before.value, year?.adds.value, year?.after.value].map((v) => Number(v?.toFixed(9))),
     ).toEqual([0.744, 0.8, 1.544]);
     expect(year?.remainingUnderStatedLimits.value).toBeCloseTo(1.456, 12);
-    const lawn = parkOrder().nutrients.find(({ part }) => part === "bowling lawn");
+    const lawn = parkOrder().nutrients.find(({ part }) => part === "bowling green");
     // 0.22 lb of 46 % is 0.1012 lb N; phosphorus stands in both forms.
     expect(lawn?.visitTotal.N?.value).toBeCloseTo(0.1012, 12);
     expect(lawn?.yearSoFar.P?.value).toBeCloseTo(0.0436, 4);

@@ -79,7 +79,7 @@ describe("the working of a work order", () => {
     }
     // 10 gal at 1 gal per 1,000 sq ft; the sheet says that load 1 covers 10,000 sq ft
     expect(sheet).toContain("10,000 sq ft");
-    const covered = titled("regulate the bowling lawn: area that one full tank covers");
+    const covered = titled("regulate the bowling green: area that one full tank covers");
     expect(`${covered?.result.value} ${covered?.result.unit}`).toBe("10 1000 ft2");
   });
 

@@ -12,7 +12,7 @@ const pounds: QuizProblem = {
   level: 2,
   seed: 0,
   units: "US",
-  text: "How much product does the bowling lawn take? Answer in lb of product, to one decimal.",
+  text: "How much product does the bowling green take? Answer in lb of product, to one decimal.",
   answer: { value: 12.5, unit: "lb", of: "product", decimals: 1, tolerance: 0.05, text: "12.5 lb" },
   steps: ["Whole area: 0.5 × 100 ÷ 20 × 5,000 ÷ 1,000 = 12.5 lb"],
   choices: [
