@@ -113,6 +113,7 @@ export { type IonBalance, ionBalance } from "./irrigation-water/ion-balance.js";
 export { type IrrigationLoad, irrigationLoad } from "./irrigation-water/irrigation-load.js";
 export {
   irrigationWithLeaching,
+  type LeachingLevel,
   type LeachingMethod,
   type LeachingRequirement,
   leachingRequirement,

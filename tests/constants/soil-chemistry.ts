@@ -240,7 +240,9 @@ const water = {
   SO4: quantity(2, "meq/L", "SO4"),
 };
 const leaching = (soil: number, ec: number, method: "average root zone" | "drainage water") =>
-  leachingRequirement({ method, water: siemens(ec), soil: siemens(soil) });
+  method === "drainage water"
+    ? leachingRequirement({ method, water: siemens(ec), drainage: siemens(soil) })
+    : leachingRequirement({ method, water: siemens(ec), soil: siemens(soil) });
 const blended = (first: number, second: number): boolean => {
   try {
     blendWaters([

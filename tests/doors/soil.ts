@@ -77,10 +77,11 @@ export const soil: readonly FirstThing[] = [
   ),
   refused(
     "conductivities as numbers",
-    () => all.leachingRequirement?.({ method: "drainage water", water: 1, soil: 4 }),
+    () => all.leachingRequirement?.({ method: "drainage water", water: 1, drainage: 4 }),
     ["conductivity", "quantity(1, unit)"],
     () =>
-      all.leachingRequirement?.({ method: "drainage water", water: q(1, "dS/m"), soil: q(4, "dS/m") }).share,
+      all.leachingRequirement?.({ method: "drainage water", water: q(1, "dS/m"), drainage: q(4, "dS/m") })
+        .share,
     [25, "%"],
   ),
   refused(

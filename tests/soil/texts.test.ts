@@ -129,7 +129,7 @@ const told: readonly (readonly [name: string, found: () => readonly Finding[], t
       leachingRequirement({
         method: "drainage water",
         water: quantity(3, "dS/m"),
-        soil: quantity(4, "dS/m"),
+        drainage: quantity(4, "dS/m"),
       }).findings,
     [
       [

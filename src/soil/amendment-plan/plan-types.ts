@@ -3,7 +3,7 @@ import type { RateTarget } from "../../nutrient/index.js";
 import type { Caution, FactSource, Finding, Quantity } from "../../quantity/index.js";
 import type { IonBalance } from "../irrigation-water/ion-balance.js";
 import type { IrrigationLoad } from "../irrigation-water/irrigation-load.js";
-import type { LeachingMethod, LeachingRequirement } from "../irrigation-water/leaching.js";
+import type { LeachingLevel, LeachingRequirement } from "../irrigation-water/leaching.js";
 import type { ResidualCarbonate } from "../irrigation-water/residual-carbonate.js";
 import type { WaterAnalysis } from "../irrigation-water/water-analysis.js";
 import type { LimeMethod } from "../lime/lime-methods.js";
@@ -80,10 +80,7 @@ export interface AmendmentConventions {
     readonly perNitrogen?: { readonly [E in TestedNutrient]?: number };
   };
   readonly sodium?: { readonly targetPercent: Quantity<"1", "none">; readonly purity: number };
-  readonly leaching?: {
-    readonly method: LeachingMethod;
-    readonly soil: Quantity<"conductivity", "none">;
-  };
+  readonly leaching?: LeachingLevel;
 }
 
 /** A figure of the plan in words, with how it was found and who says so. */

@@ -1,9 +1,9 @@
-import { expectFields, type Finding, type Quantity, type RatewrightError } from "../../quantity/index.js";
+import { expectFields, type Finding, type RatewrightError } from "../../quantity/index.js";
 import { dissolvedSalts, waterSaltClass, waterSaltClasses } from "../irrigation-water/dissolved-salts.js";
 import { ionBalance } from "../irrigation-water/ion-balance.js";
 import { irrigationLoad } from "../irrigation-water/irrigation-load.js";
 import {
-  type LeachingMethod,
+  type LeachingLevel,
   type LeachingRequirement,
   leachingRequirement,
 } from "../irrigation-water/leaching.js";
@@ -30,13 +30,9 @@ const leachingOf = (
   const { conductivity } = water;
   if (input === undefined || conductivity === undefined) return { value: null, findings: [] };
   const path = "conventions.leaching";
-  const record = expectFields(input, ["method", "soil"], path);
+  const level = expectFields(input, ["method", "soil", "drainage"], path);
   const run = (): LeachingRequirement =>
-    leachingRequirement({
-      method: record.method as LeachingMethod,
-      water: conductivity,
-      soil: record.soil as Quantity<"conductivity", "none">,
-    });
+    leachingRequirement({ ...(level as LeachingLevel), water: conductivity });
   const place = (name: string): string => (name === "water" ? `${at}.conductivity` : `${path}.${name}`);
   return orFinding(() => relocate(run, place), tooSalty);
 };

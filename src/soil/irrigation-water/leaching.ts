@@ -19,6 +19,11 @@ import { conductivityAt } from "./conductivity-at.js";
 /** How a leaching requirement is found. */
 export type LeachingMethod = "average root zone" | "drainage water";
 
+/** How it is found, with the conductivity that method wants: `ECe` of the soil, or `ECd` of what drains below the roots. */
+export type LeachingLevel =
+  | { readonly method: "average root zone"; readonly soil: Quantity<"conductivity", "none"> }
+  | { readonly method: "drainage water"; readonly drainage: Quantity<"conductivity", "none"> };
+
 /** The share of the water applied that has to pass below the roots. */
 export interface LeachingRequirement {
   readonly type: "leaching-requirement";
@@ -39,6 +44,20 @@ const waterQuality: Citation = /* @__PURE__ */ frozen({
   year: 1985,
   where: "section 2.4.2, equation 9, as public programs that cite it have it",
 });
+const methods = ["average root zone", "drainage water"] as const;
+
+/** The level under the name that its method has: each of the two conductivities is refused in the place of the other. */
+const levelOf = (record: { readonly [K in "method" | "soil" | "drainage"]?: unknown }): number => {
+  const drains = record.method === "drainage water";
+  const [name, other] = drains ? (["drainage", "soil"] as const) : (["soil", "drainage"] as const);
+  if (record[other] !== undefined) {
+    const expected = drains
+      ? "drainage, the conductivity of the water below the roots"
+      : "soil, the conductivity of the saturation extract";
+    fail("conflict", other, record[other], `${expected}, for this method`, { suggestion: name });
+  }
+  return conductivityAt(record[name], name, "positive");
+};
 /** Beyond this share the figure asks for more drainage than turf has (common practice, no source). */
 const largeShare = 50;
 
@@ -50,7 +69,7 @@ const largeShare = 50;
  *   refused
  * - `"drainage water"`: `LR = ECw / ECd`, the older form, `ECd` of the water below the roots; refused from `ECw = ECd` on
  *
- * @param input.water - `ECw`; `soil` is `ECe` or `ECd` by the method
+ * @param input.water - `ECw`; `soil` is `ECe` for the average root zone, `drainage` is `ECd` for the drainage water
  * @throws RatewrightError `infeasible` where the water is too salty for the level, `range`, `missing`, `type`,
  *   `unit/mismatch`
  *
@@ -67,24 +86,22 @@ const largeShare = 50;
  * Number(found.share.in("%").toFixed(1)); // => 10.6
  * ```
  */
-export const leachingRequirement = (input: {
-  readonly method: LeachingMethod;
-  readonly water: Quantity<"conductivity", "none">;
-  readonly soil: Quantity<"conductivity", "none">;
-}): LeachingRequirement => {
-  const record = expectFields(input, ["method", "water", "soil"], "input");
-  const { method, water, soil } = allOf({
-    method: () => expectOneOf(record.method, ["average root zone", "drainage water"], "method"),
+export const leachingRequirement = (
+  input: LeachingLevel & { readonly water: Quantity<"conductivity", "none"> },
+): LeachingRequirement => {
+  const record = expectFields(input, ["method", "water", "soil", "drainage"], "input");
+  const { method, water, level } = allOf({
+    method: () => expectOneOf(record.method, methods, "method"),
     water: () => conductivityAt(record.water, "water"),
-    soil: () => conductivityAt(record.soil, "soil", "positive"),
+    level: () => levelOf(record),
   });
   const average = method === "average root zone";
-  const most = average ? 2.5 * soil : soil;
+  const most = average ? 2.5 * level : level;
   if (water >= most) {
-    const expected = `less than ${short(most)} dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt`;
+    const expected = `less than ${short(most)} dS/m: at or above it no amount of leaching keeps the ${average ? "soil" : "drainage"} at this level; blend the water, or choose a grass that tolerates more salt`;
     fail("infeasible", "water", described(`${water} dS/m`), expected);
   }
-  const share = (100 * water) / (average ? 5 * soil - water : soil);
+  const share = (100 * water) / (average ? 5 * level - water : level);
   return {
     type: "leaching-requirement",
     version: 1,

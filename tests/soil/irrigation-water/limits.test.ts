@@ -93,7 +93,7 @@ describe("water", () => {
 
   it("half of the water is no large share to leach, and more is", () => {
     const share = (value: number) =>
-      soil.leachingRequirement({ method: "drainage water", water: dS(value), soil: dS(2) });
+      soil.leachingRequirement({ method: "drainage water", water: dS(value), drainage: dS(2) });
     expect(codes(share(1))).toEqual([]);
     expect(share(1.1).findings[0]).toMatchObject({ path: "water", params: { share: 55 } });
     expect(soil.irrigationWithLeaching({ use: quantity(1, "in"), share: percent(0) }).in("in")).toBe(1);

@@ -126,8 +126,16 @@ describe("irrigation water", () => {
       "infeasible water: expected less than 5 dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt, got 5 dS/m",
     ],
     [
-      leaching({ method: "drainage water", water: dS(2) }),
-      "infeasible water: expected less than 2 dS/m: at or above it no amount of leaching keeps the soil at this level; blend the water, or choose a grass that tolerates more salt, got 2 dS/m",
+      leaching({ method: "drainage water", water: dS(2), soil: undefined, drainage: dS(2) }),
+      "infeasible water: expected less than 2 dS/m: at or above it no amount of leaching keeps the drainage at this level; blend the water, or choose a grass that tolerates more salt, got 2 dS/m",
+    ],
+    [
+      leaching({ method: "drainage water" }),
+      "conflict soil: expected drainage, the conductivity of the water below the roots, for this method, got 2 dS/m (did you mean drainage?)",
+    ],
+    [
+      leaching({ drainage: dS(2) }),
+      "conflict drainage: expected soil, the conductivity of the saturation extract, for this method, got 2 dS/m (did you mean soil?)",
     ],
     [
       leaching({ method: "by eye", soil: dS(0) }),

@@ -41,7 +41,9 @@ describe("figures of irrigation water", () => {
       where: "revision 1, table 11, after Suarez 1981, as a public program carries it",
     });
     const leaching = (method: soil.LeachingMethod) =>
-      soil.leachingRequirement({ method, water: dS(1.9), soil: dS(method === "drainage water" ? 2 : 0.8) });
+      method === "drainage water"
+        ? soil.leachingRequirement({ method, water: dS(1.9), drainage: dS(2) })
+        : soil.leachingRequirement({ method, water: dS(1.9), soil: dS(0.8) });
     expect(leaching("drainage water").source).toEqual({
       title: "Leaching requirement, quoting the US Bureau of Reclamation 1993",
       publisher: "environmental engineering vocabulary",

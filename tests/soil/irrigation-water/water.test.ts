@@ -180,7 +180,7 @@ describe("leaching", () => {
     const near = leachingRequirement({
       method: "drainage water",
       water: quantity(3, "dS/m"),
-      soil: quantity(4, "dS/m"),
+      drainage: quantity(4, "dS/m"),
     });
     expect(near.findings.map(({ code }) => code)).toEqual(["water/leaching-large"]);
   });
