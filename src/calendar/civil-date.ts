@@ -1,5 +1,8 @@
 import { fail, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { dateExists, dateMeant, dateOf, dateText } from "./date-readings.js";
 import { type DateFields, dayNumber, daysOfMonth, fieldsOf } from "./day-number.js";
+
+export { dateText };
 
 /**
  * A calendar date without time of day or time zone, as ISO 8601 writes it: `"2026-05-01"`. It is plain
@@ -19,21 +22,6 @@ export interface PlainDateLike {
 
 const pattern = /^(\d{4})-(\d{2})-(\d{2})$/;
 const wanted = "a calendar date written YYYY-MM-DD, of the years 0001 to 9999";
-const two = (n: number): string => String(n).padStart(2, "0");
-
-/** Writes a date. */
-export const dateText = ({ year, month, day }: DateFields): CivilDate =>
-  `${String(year).padStart(4, "0")}-${two(month)}-${two(day)}` as CivilDate;
-
-const exists = ({ year, month, day }: DateFields): boolean =>
-  year >= 1 && month >= 1 && month <= 12 && day >= 1 && day <= daysOfMonth(year, month);
-
-const fields = (year: string, month: string, day: string): DateFields => ({
-  year: Number(year),
-  month: Number(month),
-  day: Number(day),
-});
-
 /** The number that some digits of a text write; not a number where one of them is none. */
 export const numberAt = (text: string, from: number, to: number): number => {
   let number = 0;
@@ -49,40 +37,7 @@ export const numberAt = (text: string, from: number, to: number): number => {
 export const soundFields = (text: string): DateFields | undefined => {
   if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return undefined;
   const parts = { year: numberAt(text, 0, 4), month: numberAt(text, 5, 7), day: numberAt(text, 8, 10) };
-  return exists(parts) ? parts : undefined;
-};
-
-const monthNames =
-  /* @__PURE__ */ "january february march april may june july august september october november december".split(
-    " ",
-  );
-/** A time of day without a time zone, as tables export it behind the day. */
-const timeOfDay = /[t ]\d{1,2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/;
-/** The day of the week in front, and what makes a 4th of 4. */
-const besideDay = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[., ]+|(\d)(?:st|nd|rd|th)\b/g;
-const between = /[\s,./\u2010-\u2014-]+/;
-const ofYear = (text: string): boolean => /^\d{4}$/.test(text);
-const ofDay = (text: string): boolean => /^\d{1,2}$/.test(text);
-
-/** The month of a name or of its first three letters or more; 0 for none. */
-const monthOf = (text: string): number =>
-  text.length < 3 ? 0 : 1 + monthNames.findIndex((name) => name.startsWith(text));
-
-/** What the writer of another notation may have meant: every reading that is a date. */
-const readings = (input: string): CivilDate[] => {
-  if (input.length > 60) return [];
-  const text = input.trim().toLowerCase().replace(besideDay, "$1").replace(timeOfDay, "");
-  const [, ...digits] = /^(\d{4})(\d{2})(\d{2})$/.exec(text) ?? [];
-  const [a = "", b = "", c = "", ...more] = digits.length > 0 ? digits : text.split(between);
-  if (more.length > 0) return [];
-  const found: DateFields[] = [];
-  if (ofYear(a) && ofDay(b) && ofDay(c)) found.push(fields(a, b, c));
-  if (ofYear(c)) {
-    if (ofDay(a) && ofDay(b)) found.push(fields(c, a, b), fields(c, b, a));
-    if (ofDay(b)) found.push({ ...fields(c, "0", b), month: monthOf(a) });
-    if (ofDay(a)) found.push({ ...fields(c, "0", a), month: monthOf(b) });
-  }
-  return [...new Set(found.filter(exists).map(dateText))];
+  return dateExists(parts) ? parts : undefined;
 };
 
 /** The text that an object writes of itself; nothing where it writes none. A list is no date. */
@@ -118,12 +73,14 @@ const readClosely = (input: unknown, path: string): DateFields | Problem => {
   if (typeof text !== "string") return problem(wanted);
   const [, y, m, d] = pattern.exec(text) ?? [];
   if (y === undefined) {
-    const meant = readings(text);
+    // an empty field
+    if (text.trim() === "") return problem(wanted, { code: "missing" });
+    const { meant, expected = wanted } = dateMeant(text);
     const [only] = meant;
-    return problem(wanted, meant.length > 1 ? { choices: meant } : only ? { suggestion: only } : {});
+    return problem(expected, meant.length > 1 ? { choices: meant } : only ? { suggestion: only } : {});
   }
-  const parts = fields(y, m as string, d as string);
-  if (exists(parts)) return parts;
+  const parts = dateOf(y, m as string, d as string);
+  if (dateExists(parts)) return parts;
   const { year, month } = parts;
   return problem(
     year >= 1 && month >= 1 && month <= 12

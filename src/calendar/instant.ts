@@ -1,5 +1,7 @@
 import { expectNumber, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateOfNumber, numberAt, readDate, soundFields, writtenText } from "./civil-date.js";
+import { clockMeant } from "./clock-time.js";
+import { dateMeant } from "./date-readings.js";
 import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /**
@@ -52,6 +54,24 @@ const plainParts = (text: string): InstantParts | undefined => {
 export const readInstant = (input: unknown, path: string): InstantParts | Problem =>
   (typeof input === "string" ? plainParts(input) : undefined) ?? readClosely(input, path);
 
+/** `2026-05-04 9:30 am` as ISO 8601 writes it, with its offset where it has one; nothing where the day may be several. */
+const momentMeant = (input: string): string | undefined => {
+  const [, before = "", behind = ""] =
+    /^(.{6,40}?)(?:t(?=\d{4}|\d{1,2}:)|,? +(?:at )?(?=\d{1,2}(?:[:.h]| ?[ap]\.?m)))(\d.*)$/i.exec(
+      input
+        .slice(0, 90)
+        .trim()
+        .replace(/ ?\(.*\)$| uhr$/i, ""),
+    ) ?? [];
+  const [date, ...others] = dateMeant(before).meant;
+  const clock = clockMeant(behind);
+  if (date === undefined || others.length > 0 || clock === undefined) return undefined;
+  return `${date}T${clock.time}${clock.seconds}${clock.offset}`;
+};
+
+const noOffset = (moment: string): string =>
+  `an offset from UTC at the end, as in ${moment}-05:00: without it, it is another moment in every time zone`;
+
 const readClosely = (input: unknown, path: string): InstantParts | Problem => {
   const isDate = typeof input === "object" && Object.prototype.toString.call(input) === "[object Date]";
   const problem = (expected: string, suggestion?: string): Problem => ({
@@ -65,10 +85,16 @@ const readClosely = (input: unknown, path: string): InstantParts | Problem => {
   const text = typeof input === "object" && input !== null ? writtenText(input) : input;
   if (typeof text !== "string") return problem(wanted);
   const found = pattern.exec(text);
-  if (found === null) return problem(wanted);
+  if (found === null) {
+    if (text.trim() === "") return { ...problem(wanted), code: "missing" };
+    const meant = momentMeant(text);
+    if (meant === undefined) return problem(wanted);
+    if (isInstant(meant)) return problem(wanted, meant);
+    return problem(pattern.exec(meant)?.[3] === undefined ? noOffset(meant) : wanted);
+  }
   const fraction = found[2] ?? "";
   const offset = found[3];
-  if (offset === undefined) return problem("an offset from UTC at the end: a time of day alone is no moment");
+  if (offset === undefined) return problem(noOffset(text.replace(/\[.*/, "")));
   const read = readDate(found[1], path);
   if ("code" in read) return read;
   const [h, m, s] = [

@@ -1,5 +1,6 @@
 import { expectFields, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateFields, dateText } from "./civil-date.js";
+import { monthDaysMeant } from "./date-readings.js";
 import { type DateFields, daysOfMonth, isLeap } from "./day-number.js";
 
 /** A day of any year, as `MM-DD`: `"03-01"`. */
@@ -31,11 +32,14 @@ const readMonthDay = (input: unknown, path: string): number | Problem => {
   const [month, day] = [Number(m ?? 0), Number(d ?? 0)];
   // 2000 is a leap year, so 02-29 is a day of some year.
   if (month >= 1 && month <= 12 && day >= 1 && day <= daysOfMonth(2000, month)) return month * 100 + day;
+  const meant = typeof input === "string" ? monthDaysMeant(input) : [];
+  const [only] = meant;
   return {
-    code: "date",
+    code: typeof input === "string" && input.trim() === "" ? "missing" : "date",
     path,
     got: shown(input),
     expected: "a day of the year written MM-DD, such as 03-01",
+    ...(meant.length > 1 ? { choices: meant } : only !== undefined && { suggestion: only }),
   };
 };
 

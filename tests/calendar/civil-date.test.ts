@@ -29,7 +29,6 @@ describe("civilDate", () => {
     "20260501",
     "2026-W18-5",
     " 2026-05-01",
-    "",
   ])("refuses %j", (text) => {
     expect(errorOf(() => civilDate(text, "visit.date"))).toMatchObject({ code: "date", path: "visit.date" });
     expect(isCivilDate(text)).toBe(false);

@@ -141,7 +141,9 @@ describe("a moment", () => {
     expect(of("2026-05-01T14:30Zx")[1]).toBe(wanted);
     expect(of(["2026-05-01T14:30Z"])[1]).toBe(wanted);
     expect(of(new Date(0))).toEqual(["a Date", "a moment as text", "the text that its toISOString gives"]);
-    expect(of("2026-05-01T14:30")[1]).toBe("an offset from UTC at the end: a time of day alone is no moment");
+    expect(of("2026-05-01T14:30")[1]).toBe(
+      "an offset from UTC at the end, as in 2026-05-01T14:30-05:00: without it, it is another moment in every time zone",
+    );
     expect(of("2026-02-30T14:30Z")[1]).toBe("a day that exists: 2026-02 has 28 days");
     for (const late of ["24:00", "14:60", "14:30:60"])
       expect(of(`2026-05-01T${late}Z`)[1]).toBe("a time from 00:00 to 23:59:59");

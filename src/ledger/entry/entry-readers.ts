@@ -1,3 +1,4 @@
+import { clockMeant } from "../../calendar/house.js";
 import { isCivilDate } from "../../calendar/index.js";
 import { described, dimensionDue } from "../../quantity/house.js";
 import {
@@ -48,28 +49,20 @@ const withSubstance = (input: unknown, of: string, path: string): unknown => {
 };
 
 const timeOfDay = /^([01]\d|2[0-3]):[0-5]\d(Z|[+-]\d{2}:\d{2})?$/;
-const noon: Readonly<Record<string, number>> = { am: 0, pm: 12 };
 
-/** `2026-06-08T07:30-05:00`, `7:30`, `7.30 am` as the time of day that they say. */
+/** `2026-06-08T07:30-05:00`, `7:30`, `7 pm` as the time of day that they say. */
 const timeIn = (text: string): string | undefined => {
-  const said =
-    /^(?:\d{4}-\d{2}-\d{2}T)?(\d{1,2})[:.](\d{2})(?::\d{2}(?:\.\d+)?)?( ?[ap]\.?m\.?)?(Z|[+-]\d{2}:\d{2})?$/i.exec(
-      text.slice(0, 40),
-    );
-  if (said === null) return undefined;
-  const [, hour, minute, half, offset = ""] = said as readonly (string | undefined)[];
-  const later = half === undefined ? undefined : noon[half.replace(/[ .]/g, "").toLowerCase()];
-  if (later !== undefined && !/^(?:[1-9]|0[1-9]|1[0-2])$/.test(`${hour}`)) return undefined;
-  const at = later === undefined ? Number(hour) : (Number(hour) % 12) + later;
-  const time = `${String(at).padStart(2, "0")}:${minute}${offset}`;
-  return timeOfDay.test(time) ? time : undefined;
+  const said = clockMeant(text.trim().replace(/^\d{4}-\d{2}-\d{2}T/, ""));
+  const time = said && `${said.time}${said.offset}`;
+  return time !== undefined && timeOfDay.test(time) ? time : undefined;
 };
 
 const time: Reader = (input, path) => {
   if (typeof input === "string" && timeOfDay.test(input)) return input;
   const suggestion = typeof input === "string" ? timeIn(input) : undefined;
   const expected = "a time of day, HH:MM, with or without an offset such as -05:00";
-  return fail("date", path, input, expected, suggestion === undefined ? undefined : { suggestion });
+  const code = typeof input === "string" && input.trim() === "" ? "missing" : "date";
+  return fail(code, path, input, expected, suggestion === undefined ? undefined : { suggestion });
 };
 
 /** Product in all or per area: `product`, `product:<id>`, or without a substance. */
