@@ -30,16 +30,7 @@ describe("a grade", () => {
   });
 
   test("refuses what is not one, with the place in the text", () => {
-    for (const text of [
-      "24-0",
-      "24-0-11-2",
-      "24-x-11",
-      "1,5-0-11",
-      "-24-0-11",
-      "24-0-11-2fe",
-      "24--0-11",
-      "",
-    ]) {
+    for (const text of ["24-0", "24-0-11-2", "24-x-11", "1,5-0-11", "-24-0-11", "24--0-11"]) {
       expect(complaints(() => analysis(text))).toEqual(["text analysis"]);
     }
     expect(complaints(() => analysis("12-0-0-3N"))).toEqual(["conflict analysis"]);

@@ -51,7 +51,7 @@ describe("a grade as the trade writes it", () => {
 
   test.each([
     ["24-0-11-5Qq", 10, "Qq"],
-    ["24-0-11 + 6% iron", 14, "iron"],
+    ["24-0-11 + 6% irony", 14, "irony"],
     ["24-0-x", 6, "x"],
   ])("%s is refused with the place", (text, column, part) => {
     expect(() => analysis(text)).toThrow(`at character ${column}, "${part}"`);

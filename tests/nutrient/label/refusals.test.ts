@@ -28,7 +28,7 @@ const rows: readonly Refused[] = [
   [read("24"), "text", "analysis", `${wanted}; it ends before a hyphen and the next percentage`],
   [read("24-0"), "text", "analysis", "it ends before a hyphen and the next percentage"],
   [read("24-0-"), "text", "analysis", "it ends before a percentage"],
-  [read(""), "text", "analysis", "it ends before a percentage"],
+  [read(""), "missing", "analysis", "it ends before a percentage"],
   [read("24-x-11"), "text", "analysis", 'at character 4, "x" is not a percentage'],
   [read("24/0/11"), "text", "analysis", 'at character 3, "/0/11" is not a hyphen and the next percentage'],
   [
