@@ -5,7 +5,6 @@ import {
   brownPatchIndex,
   clippingVolumeFor,
   compostAmount,
-  diameterForCover,
   effectiveFieldCapacity,
   effectiveRain,
   expectedSeedlings,
@@ -160,13 +159,6 @@ const rows: readonly Row[] = [
       }),
   ],
   ["passesForShare", "target", 20, 2, (target) => passesForShare({ target, share: quantity(4.9, "%") })],
-  [
-    "diameterForCover",
-    "cover",
-    90,
-    5,
-    (cover) => diameterForCover({ spacing: inches(12), cover, pattern: "square" } as never),
-  ],
   [
     "expectedSeedlings",
     "emergence.share",

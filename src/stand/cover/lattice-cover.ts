@@ -106,7 +106,7 @@ export const diameterForCover = (input: PlantingGrid & { readonly cover: Share }
   const record = expectFields(input, [...gridFields, "cover"]);
   const { grid, cover } = allOf({
     grid: () => gridOf(record),
-    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100, share: 1 }),
+    cover: () => percentAt(record.cover, "cover", { above: 0, max: 100 }),
   });
   const mm = 2 * radiusOfCover(grid, cover / 100);
   if (!(mm > 0)) fail("range", "cover", cover, "a cover that a patch of some width makes");

@@ -89,8 +89,8 @@ const rows: readonly Refusal[] = [
   [
     "a cover too small to be one",
     diameterForCover,
-    [{ ...grid, spacing: mm(5e-324), cover: percent(2) }],
-    ["range cover: a cover that a patch of some width makes [2]"],
+    [{ ...grid, spacing: mm(1e-320), cover: percent(1e-300) }],
+    ["range cover: a cover that a patch of some width makes [1e-300]"],
   ],
   ["no map", cellsToCover, [], ["missing covered: one figure a cell, 1 or 0 [undefined]"]],
   [
