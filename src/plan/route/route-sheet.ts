@@ -94,11 +94,7 @@ const sheetOf = (order: RouteOrder, { copy, units }: Required<RouteSheetOptions>
   const first = firstUnits(units);
   const unit = unitFor(order.loads.capacity, first);
   const perArea = order.spray?.tank.applicationVolume ?? order.spread?.rate;
-  const areaUnit = areaUnitOf(
-    perArea === undefined ? "" : unitFor(perArea, first, order.method === "spray"),
-    order.loads.area,
-    first,
-  );
+  const areaUnit = areaUnitOf(perArea === undefined ? "" : unitFor(perArea, first), order.loads.area, first);
   const writer: Writer = { order, first, unit, areaUnit };
   if (copy === "office") {
     const { type: _, front, ...office } = officeSheet(asVisit({ ...order, units }));

@@ -58,6 +58,11 @@ test("a measure in another form is told how the file writes it", () => {
   expect(told(sprayer("10 gallons"))).toEqual([
     ["sprayer.tank", '"10 gallons"', '{ "value": 10, "unit": "gal" }'],
   ]);
+  // Without a blank between the two, and with a slip in the word.
+  for (const typed of ["10gallns", "10  gallns "])
+    expect(told(sprayer(typed))).toEqual([
+      ["sprayer.tank", JSON.stringify(typed), '{ "value": 10, "unit": "gal" }'],
+    ]);
   expect(told(sprayer(10))).toEqual([
     ["sprayer.tank", "10", 'a volume with its unit, such as { "value": 10, "unit": "..." }'],
   ]);
@@ -157,4 +162,17 @@ test("the unit of a scale is a unit, not a measure", () => {
       },
     }).problems.map(({ path, expected, suggestion }) => [path, expected, suggestion]);
   expect(unit("lbs")).toEqual([["sprayer.increments.dry.unit", "a unit, such as lb/acre", "lb"]]);
+});
+
+test("what is told of a log beside a ledger, and of a code with several meanings", () => {
+  expect(told({ log: [], ledger: { type: "ledger", version: 1, entries: [] } })).toEqual([
+    ["ledger", "log and ledger", "only one of them: both would count twice"],
+  ]);
+  const [problem] = tryWorkOrder(
+    smallJob({ products: [{ id: "feed-a", form: "liquid", formulation: "WSP" }] } as never),
+  ).problems;
+  expect([problem?.path, problem?.expected]).toEqual([
+    "products[0].formulation",
+    'a code with one meaning, or the list that the label follows: { "code": "WSP", "scheme": "international" }',
+  ]);
 });

@@ -212,7 +212,8 @@ describe("a stored order", () => {
       nutrients[0].tests[0].limit.of nutrients[0].tests[0].limit.states`.split(/\s+/);
     const amounts =
       `spreads[0].spreader.swath spreads[0].spreader.speed spreads[0].target sprays[0].sprayer.pressure
-      sprays[0].sprayer.speed sprays[0].sprayer.residualVolume`.split(/\s+/);
+      sprays[0].sprayer.speed sprays[0].sprayer.residualVolume spreads[0].watering.rules[0].rule.least
+      spreads[0].watering.rules[0].rule.most spreads[0].watering.rules[0].rule.within`.split(/\s+/);
     const counts = ["spreads[0].packages.count"];
     const wrong = (place: string) => (counts.includes(place) ? 0.5 : { value: 3, unit: "count" });
     const put = (place: string) => (names.includes(place) ? 5 : wrong(place));
@@ -261,6 +262,7 @@ describe("a stored order", () => {
     ],
     ["nutrients[0].limits[0].limit.per", 5, "type order.nutrients[0].limits[0].limit.per: a period"],
     ["nutrients[0].yearSoFar", 5, "type order.nutrients[0].yearSoFar: amounts by name"],
+    ["nutrients[0].yearSoFar.N", 5, "type order.nutrients[0].yearSoFar.N: a quantity"],
     ["site.area", 5, "type order.site.area: a record, as workOrder returned it"],
     ["sprays[0].tank.count", 2, "conflict order.sprays[0].tank.count: 3, as many as there are loads"],
     ["sprays[0].products[0].loads", [], "conflict order.sprays[0].products[0].loads: 3, as the tank has"],

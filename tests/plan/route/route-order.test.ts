@@ -215,6 +215,9 @@ describe("the order of a route", () => {
     expect(text).toContain("FILL 1");
     expect(text).toMatch(/1 {2}Town hall, 1 Main Street .*12,000 sq ft .*18 gal .*50 gal .*31 gal/);
     expect(text).toContain("Whole route: 75 gal. 3 fills: 78 gal; 3 gal left in tank and hoses at the end");
+    expect(text.replace(/\s+/g, " ")).toContain(
+      "left in tank and hoses at the end: ____ (labeled site, at or below the label rate).",
+    );
     expect(text).toMatch(/FILL 2 +19 gal/);
     expect(text.replace(/\s+/g, " ")).toContain("The hoses take 1 gal of the first fill.");
     const begun = routeText(route({ startWith: { value: 20, unit: "gal" } }), { width: 90 });

@@ -20,7 +20,7 @@ const placed = (
   lateDay = "05-07",
 ) => {
   const { treatment, limits } = late(lateDay);
-  const { within, minimumDays } = rule;
+  const { within, ...stated } = rule;
   const plan = {
     season,
     shareWithinDays,
@@ -32,7 +32,7 @@ const placed = (
         id: "c",
         count: 1,
         applied: ["2026-04-26"],
-        interval: { minimumDays, maximumDays: 10, source },
+        interval: { ...stated, maximumDays: 10, source },
         ...(within && { within }),
       },
     ],
@@ -66,6 +66,17 @@ describe("a visit to share", () => {
     expect(placed(["2026-05-04"], { minimumDays: 8 }, 2, "05-09")).toEqual([shared("2026-05-04")]);
   });
 
+  test("not on a day that its own label closes", () => {
+    const closed = (blackout: object) =>
+      ({ minimumDays: 5, blackout: [blackout] }) as { minimumDays: number };
+    expect(placed(["2026-05-05"], closed({ from: "05-05", to: "05-05" }), 3, "05-12")).toEqual([
+      ["2026-05-06", undefined],
+    ]);
+    expect(placed(["2026-05-05"], closed({ from: "05-04", to: "05-04" }), 3, "05-12")).toEqual([
+      shared("2026-05-05"),
+    ]);
+  });
+
   test("to its last wanted day", () => {
     const until = (to: string) => ({ minimumDays: 5, within: { from: "2026-05-01", to } });
     expect(placed(["2026-05-03"], until("2026-05-07"), 3)).toEqual([shared("2026-05-03")]);
@@ -74,6 +85,29 @@ describe("a visit to share", () => {
 });
 
 describe("what a schedule tells", () => {
+  test("no day where one of two limits is never kept, though the other is later", () => {
+    const plan: SeasonPlan = {
+      season,
+      limits: [
+        {
+          id: "dose",
+          kind: "amount",
+          amount: { value: 0.7, unit: "lb/1000 ft2", of: "N" },
+          per: "application",
+          source,
+        },
+        { id: "early", kind: "blackout dates", of: ["N"], blackout: { from: "05-01", to: "05-10" }, source },
+      ],
+      treatments: [{ id: "a", puts: { supplies: [{ value: 0.9, unit: "lb/1000 ft2", of: "N" }] } }],
+    } as never;
+    const { visits, notPlaced } = schedule(plan);
+    expect(visits).toEqual([]);
+    const reasons = notPlaced.flatMap((one) => one.reasons);
+    expect(reasons.filter(({ code }) => code === "schedule/limit").map(({ text }) => text)).toEqual([
+      "On 2026-05-01 it would violate dose, early; no day found is within all stated limits.",
+    ]);
+  });
+
   test("each reason once", () => {
     const { visits } = schedule({
       season,

@@ -145,6 +145,16 @@ describe("a sheet as a page", () => {
   const page = sheetHtml(sheet, "en-US");
   const body = page.slice(page.indexOf("<body"));
 
+  test("holds a short cell on one line, and lets a long one break", () => {
+    const cells = ["", "sixteen and no m", "seventeen of them"];
+    const front = [
+      { id: "t", title: "T", blocks: [{ kind: "table" as const, heads: ["", "", ""], rows: [{ cells }] }] },
+    ];
+    expect(sheetHtml({ ...sheet, front }, "en-US")).toContain(
+      "<td>sixteen&nbsp;and&nbsp;no&nbsp;m</td><td>seventeen of them</td>",
+    );
+  });
+
   test("is all that the text has, with nothing in it taken for markup", () => {
     expect(body.split("\n")).toEqual([
       '<body class="shed">',
