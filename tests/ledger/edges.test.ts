@@ -56,6 +56,18 @@ describe("two histories as one", () => {
     rates: undefined,
   });
   const none = historyOf({ dates: [], parts: () => [], row: () => row("2026-01-01") });
+  test("one alone shows a part what touched it, and not what touched another", () => {
+    const rows = [row("2026-05-01", ["south"]), row("2026-05-02"), row("2026-05-03", ["north"])];
+    const history = historyOf({
+      dates: rows.map(({ date }) => date),
+      parts: (i) => rows[i]?.parts ?? [],
+      row: (i) => rows[i] as HistoryRow,
+    });
+    const days: string[] = [];
+    history.visit("north", "2026-04-30", ({ date }) => days.push(date));
+    expect(days).toEqual(["2026-05-02", "2026-05-03"]);
+  });
+
   const seen = (part: string, from: HistoryRow["date"]) => {
     const days: string[] = [];
     joinedHistory(none, [

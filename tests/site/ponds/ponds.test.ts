@@ -172,3 +172,9 @@ describe("dose of water", () => {
     ).toHaveLength(1);
   });
 });
+
+test("as many contours as are taken: a thousand alike, 0.01 m apart, are a box of 9.99 m", () => {
+  const areas = Array.from({ length: 1000 }, () => m2(10));
+  const interval = quantity(0.01, "m");
+  expect(contourVolume({ areas, interval, rule: "average end area" }).in("m3")).toBeCloseTo(99.9, 9);
+});

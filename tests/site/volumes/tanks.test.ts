@@ -197,6 +197,7 @@ test("refusals", () => {
   expect(complaints(() => tankContents(tank, m(2.1)))).toEqual(["range depth"]);
   expect(complaints(() => tankContents(tank, m(-1)))).toEqual(["range depth"]);
   expect(complaints(() => tankDepth(tank, quantity(20, "m3")))).toEqual(["range volume"]);
+  expect(tankDepth(tank, quantity(0, "m3")).value).toBe(0);
   expect(complaints(untyped(tankCapacity, { shape: "lying cylnder", diameter: m(2) }))).toEqual([
     "type tank.shape",
   ]);
