@@ -1,6 +1,6 @@
 import { hasOwn } from "../../quantity/house.js";
 import { type DecimalSign, fail } from "../../quantity/index.js";
-import { type Analysis, isNutrient, labelByVolume, type Nutrient, nutrients } from "./nutrient.js";
+import { type Analysis, labelByVolume, type Nutrient, nutrientNamed } from "./nutrient.js";
 
 /** How a grade in text is read. */
 export interface GradeReading {
@@ -32,25 +32,6 @@ const slowElsewhere = "; slow nitrogen goes into slowNitrogen, in percent of the
 
 /** Labels may state Na and Co as well (Washington Administrative Code 16-200-711), and what chelates a nutrient. */
 const leftOut = "; leave out what has no symbol here, such as sodium or EDTA";
-
-const elements: Readonly<Record<string, Nutrient>> = {
-  iron: "Fe",
-  manganese: "Mn",
-  zinc: "Zn",
-  copper: "Cu",
-  boron: "B",
-  sulfur: "S",
-  sulphur: "S",
-  magnesium: "Mg",
-  calcium: "Ca",
-};
-
-/** The nutrient of a symbol in any letters, or of the name of an element. */
-const nutrientNamed = (text: string): Nutrient | undefined => {
-  if (isNutrient(text)) return text;
-  const small = text.toLowerCase();
-  return hasOwn(elements, small) ? elements[small] : nutrients.find((one) => one.toLowerCase() === small);
-};
 
 /** The grade that a text with other signs between its figures most likely is: `24/0/11`, `NPK 24-0-11`, `24-O-11`. */
 const hyphened = (text: string): string =>

@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { frozen, type PlainSubstance } from "../../quantity/index.js";
 
 /** What labels state, in the order of labels: the one list, of substances that a quantity can be of. */
@@ -67,6 +68,25 @@ export const labelByVolume: string =
  * ```
  */
 export const isNutrient = (text: unknown): text is Nutrient => stated.some((one) => one === text);
+
+/** Words for elements on labels. */
+const elements: Readonly<Record<string, Nutrient>> = {
+  iron: "Fe",
+  manganese: "Mn",
+  zinc: "Zn",
+  copper: "Cu",
+  boron: "B",
+  sulfur: "S",
+  sulphur: "S",
+  magnesium: "Mg",
+  calcium: "Ca",
+};
+
+/** The nutrient of a symbol in any letters, or of the name of an element. */
+export const nutrientNamed = (text: string): Nutrient | undefined => {
+  const small = text.toLowerCase();
+  return hasOwn(elements, small) ? elements[small] : stated.find((one) => one.toLowerCase() === small);
+};
 
 /**
  * The nutrients that labels state, in the order of labels: for a select box.

@@ -130,7 +130,13 @@ const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, 
  * @throws RatewrightError where the input is no record of plain data
  */
 export const readJob = (input: unknown, problems: Checks): ReadJob => {
-  const top = problems.run(() => expectRecord(plainCopy(input), "job", "a job")) as Job | undefined;
+  const top = problems.run(() =>
+    expectRecord(
+      plainCopy(input),
+      "job",
+      typeof input === "string" ? "a job as a record, which JSON.parse makes of a text" : "a job",
+    ),
+  ) as Job | undefined;
   if (top === undefined) problems.done();
   const job = top as Job;
   for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { unitInWords, withoutUndefined } from "../../quantity/house.js";
+import { described, unitInWords, withoutUndefined } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -118,6 +118,15 @@ const pressureAt = (input: unknown, path: string): Quantity<"pressure", "none"> 
 const timeAt = (input: unknown, path: string): Quantity<"time", "none"> =>
   expectQuantity(input, { dimension: "time", of: "none", bound: "non-negative" }, path);
 
+/** The volume of spray per area; of a calibration it is told where that stands. */
+const applicationVolumeAt = (input: unknown, path: string): Quantity<"volume/area", "spray"> => {
+  const way = "a volume of spray over an area: of a calibration, asFinishedSpray(calibration).value";
+  const { rate, of } = (typeof input === "object" ? (input ?? {}) : {}) as { rate?: unknown; of?: unknown };
+  if (rate !== undefined) fail("type", path, described("the record of a calibration"), way);
+  if (of === "water") fail("substance/mismatch", `${path}.of`, of, way);
+  return expectQuantity(input, { dimension: "volume/area", of: "spray", bound: "positive" }, path);
+};
+
 /** Reads the sprayer of a job, or throws all that is wrong with it. */
 export const readSprayer = (input: unknown): ReadSprayer => {
   const given = expectFields(input, sprayerFields, "sprayer", "a sprayer");
@@ -128,12 +137,7 @@ export const readSprayer = (input: unknown): ReadSprayer => {
   const orders = ["consensus", ...mixingOrders.map(({ id }) => id)] as const;
   const read = allOf({
     tank: () => positive(given.tank, "sprayer.tank"),
-    applicationVolume: () =>
-      expectQuantity(
-        given.applicationVolume,
-        { dimension: "volume/area", of: "spray", bound: "positive" },
-        "sprayer.applicationVolume",
-      ),
+    applicationVolume: () => applicationVolumeAt(given.applicationVolume, "sprayer.applicationVolume"),
     minimumLoad: at("minimumLoad", positive),
     loadSplit: at("loadSplit", (loadSplit, path) =>
       expectOneOf(loadSplit, ["full then partial", "even"], path),

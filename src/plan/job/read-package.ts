@@ -1,4 +1,5 @@
 import {
+  expectNumber,
   expectQuantity,
   expectRecord,
   fail,
@@ -71,6 +72,7 @@ export const expectPackageSize = (
 
 const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held => {
   const stated = expectRecord(input, path, "what one package holds");
+  if (stated.value !== undefined) expectNumber(stated.value, `${path}.value`);
   const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
   const measures = form === "dry" ? ["mass"] : ["volume", "mass"];
   const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);

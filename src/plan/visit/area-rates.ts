@@ -35,6 +35,9 @@ export const suppliedBy = (
   if (product.fertilizer === undefined) return { value: undefined, notChecked: [] };
   const rates = perAreaRates(product, rate, sprayer);
   if (rates.byMass === undefined) {
+    // a 0-0-0 feeds nothing, whatever it weighs
+    if (Object.values(product.fertilizer.analysis.percent).every((percent) => percent === 0))
+      return { value: undefined, notChecked: [] };
     return {
       value: undefined,
       notChecked: [

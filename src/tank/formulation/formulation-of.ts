@@ -99,7 +99,8 @@ const settle = (code: string, reading: CodeReading): Formulation => {
 export const formulationOf = (code: string, options: { readonly scheme?: CodeScheme } = {}): Formulation => {
   if (typeof code !== "string") return fail("type", "code", code, "the letters on the label");
   const text = code.trim();
-  if (text.length > 2 && isFormulation(text)) return text;
+  const name = text.toLowerCase();
+  if (name.length > 2 && isFormulation(name)) return name;
   const key = text.toUpperCase();
   const { scheme } = expectFields(options, ["scheme"], "options");
   const word = kindByWord(text.slice(0, 64));

@@ -68,6 +68,9 @@ describe("nutrients that cannot be weighed", () => {
       "Nutrients of iron: its rate is by volume, and no density is stated.",
     ]);
     expect(logged(density, product(3, "fl oz/1000 ft2"))).toEqual([]);
+    // a product that feeds nothing has none to weigh
+    expect(logged({ analysis: "0-0-0" }, product(3, "fl oz/1000 ft2"))).toEqual([]);
+    expect(logged({ analysis: "0-0-0 6Fe" }, product(3, "fl oz/1000 ft2"))).toHaveLength(1);
   });
 });
 
