@@ -88,7 +88,7 @@ describe("areaOfShape", () => {
     [{ shape: "triangle", base: ft(200), height: ft(40) }, 4000, "ft2"],
     [{ shape: "triangle from sides", a: ft(3), b: ft(4), c: ft(5) }, 6, "ft2"],
     [{ shape: "trapezoid", a: ft(50), b: ft(70), height: ft(30) }, 1800, "ft2"],
-    [{ shape: "annulus", outerRadius: ft(10), width: ft(2) }, 36 * Math.PI, "ft2"],
+    [{ shape: "annulus", outerDiameter: ft(20), width: ft(2) }, 36 * Math.PI, "ft2"],
     [{ shape: "circle", radius: { value: 1, unit: "m" } }, Math.PI, "m2"],
     [{ shape: "circle", diameter: { value: 2, unit: "m" } }, Math.PI, "m2"],
     [{ shape: "circle", circumference: { value: 2 * Math.PI, unit: "m" } }, Math.PI, "m2"],
