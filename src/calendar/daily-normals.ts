@@ -86,7 +86,7 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
         problems.push({ code: "conflict", path: `min[${i}]`, got: shown(min[i]), expected });
       }
     });
-    if (path !== "spread") problems.push(...extremeProblems(path, list, unit));
+    if (path !== "spread") problems.push(...extremeProblems(path, list, unit, sensor));
   }
   if (problems.length > 0) throw new RatewrightError(problems);
   return {

@@ -53,16 +53,19 @@ export const isSensor = (text: unknown): text is TemperatureSensor => {
 };
 
 /**
- * Absolute zero and boiling water on each scale: neither air nor soil gets there. A figure beyond is a slip
- * of the hand, the other scale, or a code for "no figure".
+ * Beyond what air and soil were ever measured at: -89.2 °C at Vostok, 56.7 °C in Death Valley, and some 70 °C in bare soil a
+ * finger deep (from memory). A figure beyond is a slip of the hand, the other scale, or a code for "no figure".
  */
-const ends = { "°C": [-273.15, 100], "°F": [-459.67, 212] } as const;
+const ends = {
+  air: { "°C": [-90, 60], "°F": [-130, 140] },
+  soil: { "°C": [-90, 75], "°F": [-130, 167] },
+} as const;
 
-/** Tells every temperature of a list that neither air nor soil can have. */
-export const extremeProblems = (path: string, list: unknown, unit: unknown): Problem[] => {
+/** Tells every temperature of a list that the air, or the soil, cannot have. */
+export const extremeProblems = (path: string, list: unknown, unit: unknown, sensor: unknown): Problem[] => {
   if (!Array.isArray(list) || (unit !== "°C" && unit !== "°F")) return [];
   if (list.length > lastDay - firstDay) return [];
-  const [lowest, highest] = ends[unit];
+  const [lowest, highest] = ends[sensor === "air" ? "air" : "soil"][unit];
   return list.flatMap((t: unknown, i): Problem[] =>
     typeof t === "number" && Number.isFinite(t) && (t < lowest || t > highest)
       ? [rangeProblem(`${path}[${i}]`, shown(t), { min: lowest, max: highest, unit })]
@@ -70,7 +73,7 @@ export const extremeProblems = (path: string, list: unknown, unit: unknown): Pro
   );
 };
 
-const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
+const pairProblems = (min: unknown, max: unknown, unit: unknown, sensor: unknown): Problem[] => {
   if (!Array.isArray(min) || !Array.isArray(max)) return [];
   if (Math.max(min.length, max.length) > lastDay - firstDay) return [];
   const problems: Problem[] = [];
@@ -82,7 +85,7 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
       expected: `as many days as min has, which is ${min.length}`,
     });
   }
-  problems.push(...extremeProblems("min", min, unit), ...extremeProblems("max", max, unit));
+  problems.push(...extremeProblems("min", min, unit, sensor), ...extremeProblems("max", max, unit, sensor));
   for (let i = 0; i < Math.min(min.length, max.length); i++) {
     const [low, high]: [unknown, unknown] = [min[i], max[i]];
     if (typeof low === "number" && Number.isFinite(low) && Number.isFinite(high) && low > (high as number)) {
@@ -99,8 +102,9 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
 
 /**
  * Makes a record of daily temperatures, and reports everything that is wrong with it at once: a
- * minimum above its maximum, lists of different length, a value that is no number, a temperature below
- * absolute zero or above that of boiling water (as of a station that writes -999 or 999.9 for "no figure").
+ * minimum above its maximum, lists of different length, a value that is no number, a temperature that air or soil never
+ * had (of the other scale, or of a station that writes -999 or 999.9 for "no figure"): -90 to 60 °C in the air, to 75 °C in
+ * the soil.
  * Nothing is filled in.
  *
  * @throws RatewrightError `date`, `type`, `missing`, `not-finite`, `range`, `conflict`
@@ -138,7 +142,7 @@ export const dailyTemperatures = (input: Omit<DailyTemperatures, "type" | "versi
     const expected = "air, or soil at a depth such as soil at 2.5 cm or soil at 4 in";
     problems.push({ code: "type", path: "sensor", got: shown(sensor), expected });
   }
-  problems.push(...textProblems({ source }), ...pairProblems(min, max, unit));
+  problems.push(...textProblems({ source }), ...pairProblems(min, max, unit, sensor));
   if (problems.length > 0) throw new RatewrightError(problems);
   return {
     type: "daily-temperatures",

@@ -1,3 +1,4 @@
+import { expectTravelSpeed } from "../numeric/house.js";
 import { described, dimensionDue } from "../quantity/house.js";
 import {
   type Area,
@@ -38,6 +39,7 @@ const taken = (input: unknown, path: string, need: Need): Quantity<string, strin
   if (ofNothing.includes(need.dimension) && q.of !== "none") {
     fail("substance/mismatch", path, q, `a ${need.dimension}, which is of none`);
   }
+  if (need.dimension === "length/time") expectTravelSpeed(q, path);
   if (need.dimension === "area" && !neutral.includes(q.of)) {
     fail("substance/mismatch", path, q, "an area of none, treated, gross or plan");
   }

@@ -1,4 +1,4 @@
-import { notShare } from "../numeric/house.js";
+import { expectWithin, notShare } from "../numeric/house.js";
 import { dimensionNoun } from "../quantity/house.js";
 import {
   type Area,
@@ -11,6 +11,7 @@ import {
   expectRecord,
   fail,
   type Length,
+  numberIn,
   outOfRange,
   type Pressure,
   type Problem,
@@ -138,6 +139,26 @@ export const rateOrNone: Read<Rate> = dimensioned(
   "non-negative",
   'quantity(4, "mm/d")',
 );
+/** What the sun outside the air, 118.08 MJ/m2/d (FAO 56, Gsc), evaporates at 2.45 MJ/kg, in mm: more than any grass uses. */
+export const mostUse = 48.2;
+
+/** What turf uses in a day; 5.6 in/d is a figure in mm/d. */
+export const useOf =
+  <Q extends { readonly value: number; readonly unit: string }>(
+    read: Read<Q>,
+    unit: "mm" | "mm/d",
+  ): Read<Q> =>
+  (input, path) => {
+    const use = read(input, path);
+    return expectWithin(
+      use,
+      numberIn(use, unit),
+      path,
+      { max: mostUse, unit },
+      "a use of {}: no sun evaporates more in a day",
+    );
+  };
+
 export const flow: Read<Flow> = dimensioned(
   "volume/time",
   "water",

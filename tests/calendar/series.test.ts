@@ -59,13 +59,18 @@ describe("dailyTemperatures", () => {
     expect(complaints(() => dailyTemperatures({ ...week, min: [-999], max: [20] }))).toEqual([
       "range min[0]",
     ]);
-    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [-400], max: [20] }))).toEqual([]);
+    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [-128.5], max: [20] }))).toEqual(
+      [],
+    );
     expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [999.9] }))).toEqual([
       "range max[0]",
     ]);
-    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [4], max: [212] }))).toEqual([]);
-    // 105 °F in a list of °C.
-    expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [105] }))).toEqual(["range max[0]"]);
+    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [4], max: [134] }))).toEqual([]);
+    const soil = { ...week, sensor: "soil at 2.5 cm" } as const;
+    expect(complaints(() => dailyTemperatures({ ...soil, min: [4], max: [70] }))).toEqual([]);
+    expect(complaints(() => dailyTemperatures({ ...soil, min: [4], max: [77] }))).toEqual(["range max[0]"]);
+    // 68 °F in a list of °C.
+    expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [68] }))).toEqual(["range max[0]"]);
   });
 
   test("refuses no days, no lists, and a hole in a list", () => {

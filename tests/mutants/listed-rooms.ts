@@ -58,7 +58,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/water/evapotranspiration/reference-terms.ts", /ratio > 1\.1/, "ours"],
   ["src/water/evapotranspiration/sunlight.ts", /daylight \+ 0\.5/, "ours"],
   ["src/water/evapotranspiration/vapor.ts", /optional\(percent/, "percents"],
-  ["src/water/evapotranspiration/weather.ts", /celsius >= -90|<= 90|<= 180|120/, "ours"],
+  ["src/water/evapotranspiration/weather.ts", /celsius >= -90|<= 90|<= 180|max: 85/, "ours"],
   ["src/water/soil-water/balance-input.ts", /percent\(/, "percents"],
   ["src/water/soil-water/depletion.ts", /percent\(/, "percents"],
   ["src/water/soil-water/effective-rain.ts", /percent\(/, "percents"],

@@ -78,20 +78,20 @@ const rows: readonly Row[] = [
   [
     "a rate at another speed",
     "rate",
-    (m) => rateAtSpeed({ ...power, rate: rate(vast, m), from: speed(vast, m), to: speed(1, m) }),
+    (m) => rateAtSpeed({ ...power, rate: rate(1e308, m), from: speed(1000, m), to: speed(1, m) }),
   ],
   [
     "a speed for a rate",
     "target",
-    (m) => speedForRate({ ...power, rate: rate(vast, m), from: speed(vast, m), target: rate(1, m) }),
+    (m) => speedForRate({ ...power, rate: rate(1e308, m), from: speed(1000, m), target: rate(0.01, m) }),
   ],
   [
     "a field capacity",
     "swath",
     (m) =>
       effectiveFieldCapacity({
-        swath: length(vast, m),
-        speed: speed(vast, m),
+        swath: length(1e308, m),
+        speed: speed(5000, m),
         efficiency: quantity(70, "%"),
       }),
   ],

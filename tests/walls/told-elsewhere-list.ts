@@ -64,7 +64,6 @@ spreadRate | 0.before | after
 catchCanTest christiansenUniformity distributionUniformity | 0.catches.* | catches[*]
 activityIndex | 0.coldInsoluble | hotInsoluble
 replacementDose | 0.elapsed | halfLife
-blendShare | 0.first | second
 asApplied | 0.limits.*.limit | limits[*].before
 loadCoverage | 0.load | rate
 applicationsLeft | 0.maximum | rate

@@ -28,7 +28,7 @@ const reject = (max: number, min: number, i: number): never => {
  * One chain of comparisons that finds NaN, infinity, a minimum above its maximum and a code for "no figure"
  * such as -9999. The figures stand here once more, for a name of another file costs a third of the loop.
  */
-const areExtremes = (high: number, low: number): boolean => low >= -273.15 && high >= low && high <= 100;
+const areExtremes = (high: number, low: number): boolean => low >= -90 && high >= low && high <= 75;
 
 type Days = { readonly max: Float64Array; readonly min: Float64Array; readonly next: number };
 
@@ -197,8 +197,8 @@ const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown)
  * @param outCDays - where the running totals go, °C d; made where it is left out. It may be one of the
  * inputs, which is then overwritten
  * @returns `outCDays`
- * @throws RatewrightError `not-finite`, `conflict` (minimum above maximum) and `range` (below absolute zero or
- * above 100 °C: a code for "no figure", or °F) with the index, such as `minC[41]`; `conflict` for lists of
+ * @throws RatewrightError `not-finite`, `conflict` (minimum above maximum) and `range` (below -90 °C or
+ * above 75 °C: a code for "no figure", or °F) with the index, such as `minC[41]`; `conflict` for lists of
  * different length; `type`
  *
  * Source: as for {@link degreeDays}.
@@ -236,7 +236,7 @@ export const accumulateDegreeDaysC = (
  * @param input.outCDays - where the running totals go, °C d; made where it is left out. It may be one of
  * the inputs, which is then overwritten
  * @returns `outCDays`
- * @throws RatewrightError `not-finite`, `conflict` and `range` (below absolute zero or above 100 °C) with the
+ * @throws RatewrightError `not-finite`, `conflict` and `range` (below -90 or above 75 °C) with the
  * index, such as `minC[41]`; `conflict` for lists of different length; `missing`, `range`, `type`; what
  * {@link degreeDayModel} throws for thresholds
  *

@@ -35,7 +35,7 @@ export type GrassSeason = keyof typeof constants;
  * @param input.optimum - another optimum: 18 °C is given for annual bluegrass
  * @param input.aboveOptimum - what a warm-season grass does above its optimum: `"held"`, the default, or
  *   `"falling"`
- * @throws RatewrightError `type`, `unit/mismatch`, `range` below absolute zero or above 100 °C
+ * @throws RatewrightError `type`, `unit/mismatch`, `range` below -90 °C or above 75 °C
  * Source: W. Gelernter and L. Stowell 2005, in "On day length, growth potential, and fertilizer
  * estimates", 2014 (°C constants); "Modified warm season growth potential model" (held at 100 %).
  *

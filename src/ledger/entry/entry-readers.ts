@@ -1,5 +1,6 @@
 import { clockMeant } from "../../calendar/house.js";
 import { isCivilDate } from "../../calendar/index.js";
+import { expectWithin } from "../../numeric/house.js";
 import { described, dimensionDue } from "../../quantity/house.js";
 import {
   expectFlag,
@@ -11,6 +12,7 @@ import {
   expectText,
   fail,
   isSubstance,
+  numberIn,
   outOfRange,
   quantityOf,
   type Reader,
@@ -38,6 +40,14 @@ const quantityIn =
   (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
   (input, path) =>
     expectQuantity(withSubstance(input, of, path), { dimension, of, bound }, path);
+
+/** A measure that lies where wind, air and products were ever found. */
+const within =
+  (read: Reader, bounds: { readonly min?: number; readonly max: number; readonly unit: string }): Reader =>
+  (input, path) => {
+    const q = read(input, path);
+    return expectWithin(q, numberIn(q, bounds.unit), path, bounds);
+  };
 
 /** A volume of spray or an area reads the same with and without its substance. */
 const withSubstance = (input: unknown, of: string, path: string): unknown => {
@@ -79,9 +89,9 @@ const productAmount =
   };
 
 const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {
-  wind: quantityIn("length/time", "non-negative"),
+  wind: within(quantityIn("length/time", "non-negative"), { max: 85, unit: "m/s" }),
   windFrom: text,
-  temperature: quantityIn("temperature", "any"),
+  temperature: within(quantityIn("temperature", "any"), { min: -90, max: 60, unit: "°C" }),
   humidity: (input, path) => {
     expectStated(input, path, "a quantity");
     const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
@@ -131,7 +141,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
           described("a record that cannot be read"),
           "percent of product, of N:slow/product",
         ),
-  density: quantityIn("mass/volume", "positive"),
+  density: within(quantityIn("mass/volume", "positive"), { min: 0.03, max: 3, unit: "kg/L" }),
   contents: readContents,
   amount: productAmount(["mass", "volume"]),
   rate: productAmount(["mass/area", "volume/area"]),

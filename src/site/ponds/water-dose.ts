@@ -1,9 +1,11 @@
+import { expectWithin } from "../../numeric/house.js";
 import {
   type Caution,
   checks,
   expectQuantity,
   type Finding,
   fail,
+  numberIn,
   perOf,
   Quantity,
   quantity,
@@ -179,9 +181,12 @@ type Strength = Quantity<"mass/mass", string> | Quantity<"mass/volume", string>;
 const strengthOf = (input: unknown): Strength => {
   const byWeight = /w\/w$/.test(unitOf(input)) || /^(lb\/lb|kg\/kg|g\/g|g\/kg)$/.test(unitOf(input));
   return byWeight
-    ? expectQuantity(input, { dimension: "mass/mass", bound: "positive" }, "strength")
+    ? atMostPure(expectQuantity(input, { dimension: "mass/mass", bound: "positive" }, "strength"))
     : expectQuantity(input, { dimension: "mass/volume", bound: "positive" }, "strength");
 };
+
+const atMostPure = <Q extends Strength>(strength: Q): Q =>
+  expectWithin(strength, numberIn(strength, "% w/w"), "strength", { max: 100, unit: "% w/w" });
 
 /** The product for a weight of active, by the algebra of substances: lb of ai per ai/product is product. */
 const productOf = (

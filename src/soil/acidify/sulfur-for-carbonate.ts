@@ -1,3 +1,4 @@
+import { expectWithin } from "../../numeric/house.js";
 import { formulaWeight } from "../../nutrient/index.js";
 import { allOf, expectFields, expectQuantity, Quantity } from "../../quantity/index.js";
 import { expectLayer, type SoilLayer } from "../report/soil-layer.js";
@@ -31,7 +32,10 @@ export const sulfurForCarbonate = (input: {
   const record = expectFields(input, ["carbonate", "layer"], "input");
   const wanted = { dimension: "mass/mass", of: "CaCO3 equivalent/soil", bound: "non-negative" } as const;
   const read = allOf({
-    carbonate: () => expectQuantity(record.carbonate, wanted, "carbonate").in("% w/w"),
+    carbonate: () => {
+      const carbonate = expectQuantity(record.carbonate, wanted, "carbonate");
+      return expectWithin(carbonate.in("% w/w"), carbonate.in("% w/w"), "carbonate", { max: 100, unit: "%" });
+    },
     layer: () => expectLayer(record.layer, "layer"),
   });
   const perCarbonate = formulaWeight({ S: 1 }) / formulaWeight({ Ca: 1, C: 1, O: 3 });

@@ -115,7 +115,8 @@ const atTarget = (record: LimeFields, { pH }: ReadReport, exchange: ExchangeCapa
       ? ""
       : `base saturation of ${told(now)} % is at or above the target of ${told(wanted)} %: no lime is needed`;
   }
-  return typeof targetPH === "number" && Number.isFinite(targetPH) && pH >= targetPH
+  // What is no pH of a soil is told by the formula
+  return typeof targetPH === "number" && targetPH >= 3 && pH >= targetPH
     ? `soil pH ${pH} is at or above the target of ${targetPH}: no lime is called for`
     : "";
 };

@@ -13,6 +13,7 @@ import {
   Quantity,
   quantity,
 } from "../../quantity/index.js";
+import { conductivityAt } from "./conductivity-at.js";
 import {
   type ReadWaterAnalysis,
   readWaterAnalysis,
@@ -164,7 +165,8 @@ export const blendShare = <
   const first = expectAmount(record.first, { dimensions, bound: "non-negative" }, "first");
   const wanted = { dimension: first.dimension, of: first.of, bound: "non-negative" } as const;
   const read = allOf({
-    second: () => numberIn(expectQuantity(record.second, wanted, "second"), first.unit),
+    first: () => salinityAt(first, "first"),
+    second: () => numberIn(salinityAt(expectQuantity(record.second, wanted, "second"), "second"), first.unit),
     target: () => numberIn(expectQuantity(record.target, wanted, "target"), first.unit),
   });
   const share = (read.second - read.target) / (read.second - first.value);
@@ -176,4 +178,10 @@ export const blendShare = <
         record.target,
         `a target from ${Math.min(first.value, read.second)} to ${Math.max(first.value, read.second)} ${first.unit}, between two waters that differ`,
       );
+};
+
+/** A conductivity is one of water; an ion is taken as it is. */
+const salinityAt = <Q extends { readonly dimension: string }>(q: Q, path: string): Q => {
+  if (q.dimension === "conductivity") conductivityAt(q, path);
+  return q;
 };

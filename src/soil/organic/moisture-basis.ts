@@ -1,9 +1,11 @@
+import { expectWithin } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
   expectQuantity,
   likeQuantity,
+  numberIn,
   outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
@@ -18,8 +20,14 @@ interface Basis {
 const read = (input: unknown): Basis => {
   const record = expectFields(input, ["content", "moisture"], "input");
   const { content, moisture } = allOf({
-    content: () =>
-      expectQuantity(record.content, { dimension: "mass/mass", bound: "non-negative" }, "content"),
+    content: () => {
+      const content = expectQuantity(
+        record.content,
+        { dimension: "mass/mass", bound: "non-negative" },
+        "content",
+      );
+      return expectWithin(content, numberIn(content, "% w/w"), "content", { max: 100, unit: "% w/w" });
+    },
     moisture: () => moistureOf(record.moisture),
   });
   return { content, dry: 100 - moisture };

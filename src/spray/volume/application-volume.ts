@@ -1,3 +1,4 @@
+import { expectTravelSpeed } from "../../numeric/house.js";
 import { allOf, expectFields, perOf, type Quantity, quantityOf, timesOf } from "../../quantity/index.js";
 import { type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "../inputs.js";
 
@@ -40,7 +41,7 @@ export const applicationVolume = <S extends Carrier>(input: {
   expectFields(input, ["flow", "speed", "width"]);
   const { flow, speed, width } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
-    speed: () => positive(input.speed, "speed", "length/time"),
+    speed: () => expectTravelSpeed(positive(input.speed, "speed", "length/time"), "speed"),
     width: () => positive(input.width, "width", "length"),
   });
   const { value, unit, of } = perOf(flow, timesOf(speed, width));
@@ -75,7 +76,7 @@ export const nozzleFlow = <S extends Carrier>(input: {
   expectFields(input, ["applicationVolume", "speed", "width"]);
   const { volume, speed, width } = allOf({
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
-    speed: () => positive(input.speed, "speed", "length/time"),
+    speed: () => expectTravelSpeed(positive(input.speed, "speed", "length/time"), "speed"),
     width: () => positive(input.width, "width", "length"),
   });
   const { value, unit, of } = timesOf(volume, timesOf(speed, width));
@@ -143,7 +144,7 @@ export const sprayWidth = <S extends Carrier>(input: {
   const { flow, volume, speed } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
-    speed: () => positive(input.speed, "speed", "length/time"),
+    speed: () => expectTravelSpeed(positive(input.speed, "speed", "length/time"), "speed"),
   });
   return inSystemOf(groundPerTime(flow, volume).per(speed), speed);
 };

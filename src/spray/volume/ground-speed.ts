@@ -1,3 +1,4 @@
+import { expectTravelSpeed } from "../../numeric/house.js";
 import { mean } from "../../numeric/index.js";
 import { allOf, expectFields, expectOneOf, quantity, unitSystem } from "../../quantity/index.js";
 import { inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "../inputs.js";
@@ -72,7 +73,7 @@ export const courseTime = (input: { readonly course: Length; readonly speed: Spe
   expectFields(input, ["course", "speed"]);
   const { course, speed } = allOf({
     course: () => positive(input.course, "course", "length"),
-    speed: () => positive(input.speed, "speed", "length/time"),
+    speed: () => expectTravelSpeed(positive(input.speed, "speed", "length/time"), "speed"),
   });
   return quantity(course.per(speed).in("s"), "s");
 };

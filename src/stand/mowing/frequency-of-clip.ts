@@ -1,3 +1,4 @@
+import { expectTravelSpeed } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -11,7 +12,8 @@ import { given, type Length, lengthAt, wholeAt } from "../read.js";
 type Turning = Quantity<"1/time", "none">;
 
 const metricSpeed = (unit: string): boolean => /^(mm|cm|m|km)\//.test(unit);
-const speedAt = (input: unknown): Speed => given(input, "speed", "length/time", "none");
+const speedAt = (input: unknown): Speed =>
+  expectTravelSpeed(given(input, "speed", "length/time", "none"), "speed");
 const turningAt = (input: unknown): Turning => given(input, "reelSpeed", "1/time", "none");
 
 const mostBlades = 60;

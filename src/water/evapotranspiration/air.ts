@@ -1,3 +1,4 @@
+import { expectWithin } from "../../numeric/house.js";
 import { fail, quantity, toldBy } from "../../quantity/index.js";
 import { windAtHeight } from "../../weather/index.js";
 import {
@@ -33,6 +34,18 @@ export const atmosphericPressure = (input: { readonly elevation: Length }): Pres
   return made(pressureAt(q.elevation.in("m")), "kPa", "pressure");
 };
 
+/** The air of the highest summit has 34 kPa, and no barometer stood above 108.5 (from memory). */
+const airPressure: Read<Pressure> = (input, path) => {
+  const q = pressure(input, path);
+  return expectWithin(
+    q,
+    q.in("kPa"),
+    path,
+    { min: 30, max: 110, unit: "kPa" },
+    "a pressure of the air of {}",
+  );
+};
+
 /**
  * The psychrometric constant, `gamma = 0.000665 P`, a number in kPa/°C: there is no unit of it here.
  *
@@ -49,7 +62,7 @@ export const atmosphericPressure = (input: { readonly elevation: Length }): Pres
  * ```
  */
 export const psychrometricConstantKPaPerC = (input: { readonly pressure: Pressure }): number =>
-  psychrometric(readRecord(input, { pressure }, "a record with pressure").pressure.in("kPa"));
+  psychrometric(readRecord(input, { pressure: airPressure }, "a record with pressure").pressure.in("kPa"));
 
 /** Wind as it was measured: its speed, and how high above the ground. A `WindReading` of the weather room is one. */
 export interface Wind {

@@ -1,3 +1,4 @@
+import { expectWithin } from "../../numeric/house.js";
 import { exceeds, roundTo } from "../../numeric/index.js";
 import { described } from "../../quantity/house.js";
 import { expectQuantity, expectRecord, fail, outOfRange } from "../../quantity/index.js";
@@ -16,7 +17,20 @@ import {
 export const irradiance: Read<Irradiance> = (input, path) =>
   input === undefined || input === null
     ? fail("missing", path, input, 'a radiation, such as quantity(22.07, "MJ/m2/d") or quantity(255, "W/m2")')
-    : expectQuantity(input, { dimension: "irradiance", of: "none", bound: "non-negative" }, path);
+    : withinSun(
+        expectQuantity(input, { dimension: "irradiance", of: "none", bound: "non-negative" }, path),
+        path,
+      );
+
+/** The sun outside the air: 0.0820 MJ/m2/min (FAO 56, Gsc). No hour and no day on the ground has more. */
+const withinSun = (sun: Irradiance, path: string): Irradiance =>
+  expectWithin(
+    sun,
+    sun.in("MJ/m2/d"),
+    path,
+    { max: 118.08, unit: "MJ/m2/d" },
+    "a radiation of {}, that of the sun outside the air; 1 MJ/m2/d is 11.57 W/m2",
+  );
 
 /** Angstrom's coefficients where none were found for the place. */
 const angstrom = { a: 0.25, b: 0.5 } as const;

@@ -1,5 +1,5 @@
 import { likeQuantity, outOfRange } from "../../quantity/index.js";
-import { number, optional, type Rate, rateOrNone, readRecord } from "../read.js";
+import { number, optional, type Rate, rateOrNone, readRecord, useOf } from "../read.js";
 
 /**
  * What turf uses: `ETc = Kc Kmc ETo`, in the unit of the reference.
@@ -32,7 +32,7 @@ export const turfUse = (input: {
         const figure: unknown = Object(value).value;
         if (typeof figure === "number" && figure < 0)
           outOfRange(path, value, { min: 0 }, "{}: below zero is dew, and such a day counts as 0");
-        return rateOrNone(value, path);
+        return useOf(rateOrNone, "mm/d")(value, path);
       },
       coefficient: number({ above: 0, max: 3 }),
       microclimate: optional(number({ above: 0, max: 3 })),

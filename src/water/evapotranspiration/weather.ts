@@ -64,7 +64,7 @@ export const speed: Read<Rate> = (input, path) => {
   if (input === undefined || input === null)
     return fail("missing", path, input, 'a wind speed, such as quantity(2.8, "m/s")');
   const u = expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path);
-  return expectWithin(u, u.in("m/s"), path, { max: 120, unit: "m/s" }, "a wind speed of {}");
+  return expectWithin(u, u.in("m/s"), path, { max: 85, unit: "m/s" }, "a wind speed of {}");
 };
 
 /** Refuses a lowest temperature above the highest. */

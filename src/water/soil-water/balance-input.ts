@@ -2,7 +2,17 @@ import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
 import { described } from "../../quantity/house.js";
 import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type DailyDepths, dailyDepths } from "../daily-depths.js";
-import { depth, depthOrNone, type Length, optional, percent, type Read, readRecord, word } from "../read.js";
+import {
+  depth,
+  depthOrNone,
+  type Length,
+  mostUse,
+  optional,
+  percent,
+  type Read,
+  readRecord,
+  word,
+} from "../read.js";
 
 const weekdays: Read<readonly number[]> = (input, path) => {
   if (!Array.isArray(input) || input.length === 0 || input.length > 7)
@@ -73,6 +83,20 @@ export const filled = (
       );
 };
 
+/** What turf uses day by day. */
+const dailyUses: Read<DailyDepths> = (input, path) => {
+  const series = dailyDepths(input, path);
+  const at = series.mm.findIndex((mm) => mm !== null && mm > mostUse);
+  return at < 0
+    ? series
+    : outOfRange(
+        `${path}.values[${at}]`,
+        series.mm[at],
+        { max: mostUse, unit: "mm" },
+        "a use of {}: no sun evaporates more in a day",
+      );
+};
+
 /** The readers of the balance. */
 export const balanceReaders: {
   readonly available: Read<Length>;
@@ -88,7 +112,7 @@ export const balanceReaders: {
   available: depth,
   depletion: percent({ min: 0, below: 100 }, 1),
   before: depthOrNone,
-  use: dailyDepths,
+  use: dailyUses,
   rain: dailyDepths,
   missingRain: word(["refuse", "dry"], "refuse"),
   effective: word(["all", "Texas, day"], "all"),

@@ -14,6 +14,7 @@ import {
   readRecord,
   type Share,
   type Time,
+  useOf,
 } from "../read.js";
 
 const share = percent({ above: 0, max: 100 }, 1);
@@ -63,7 +64,7 @@ export const readilyAvailableWater = (input: {
  * ```
  */
 export const irrigationInterval = (input: { readonly water: Length; readonly use: Rate }): Time => {
-  const q = readRecord(input, { water: depth, use: rate }, "a record with water and use");
+  const q = readRecord(input, { water: depth, use: useOf(rate, "mm/d") }, "a record with water and use");
   return isMetric(q.use.unit)
     ? made(q.water.in("mm") / q.use.in("mm/d"), "d", "time")
     : made(q.water.in("in") / q.use.in("in/d"), "d", "time");

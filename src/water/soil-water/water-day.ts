@@ -1,4 +1,14 @@
-import { depth, depthOrNone, type Length, made, percent, readRecord, type Share } from "../read.js";
+import {
+  depth,
+  depthOrNone,
+  type Length,
+  made,
+  optional,
+  percent,
+  readRecord,
+  type Share,
+  useOf,
+} from "../read.js";
 import { expectDepletion, stressAt } from "./depletion.js";
 
 /** What a day did to the water in the root zone, all in mm. */
@@ -90,7 +100,7 @@ export const soilWaterDay = (input: {
       before: depthOrNone,
       rain: none,
       irrigation: none,
-      use: none,
+      use: optional(useOf(depthOrNone, "mm")),
     },
     "a record with available, depletion and before",
   );

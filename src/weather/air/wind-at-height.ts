@@ -41,7 +41,16 @@ const expectHeight = (input: unknown, path: string): Quantity<"length", "none"> 
 const expectSpeed = (input: unknown, path: string): Quantity<"length/time", "none"> =>
   input === undefined
     ? fail("missing", path, input, "a wind speed")
-    : expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path);
+    : withinWinds(
+        expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path),
+        path,
+      );
+
+/** The highest mean wind that was measured is 84 m/s, 188 mi/h, on Mount Washington (from memory). */
+const withinWinds = (wind: Quantity<"length/time", "none">, path: string): Quantity<"length/time", "none"> =>
+  /^(mi|ft)\//.test(wind.unit)
+    ? expectWithin(wind, wind.in("mi/h"), path, { max: 190, unit: "mi/h" }, "a wind speed of {}")
+    : expectWithin(wind, wind.in("m/s"), path, { max: 85, unit: "m/s" }, "a wind speed of {}");
 
 /** The profile over short grass without its scale. At 2 m the source prints it rounded, to 4.87. */
 const profile = (meters: number): number =>

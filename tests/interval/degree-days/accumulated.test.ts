@@ -171,7 +171,7 @@ describe("accumulatedDegreeDays", () => {
     expect(complaints(() => accumulatedDegreeDays({ series, model, from: to, to: start }))).toEqual([
       "date to",
     ]);
-    const broken = { ...series, min: [99, 99, 99] };
+    const broken = { ...series, min: [59, 59, 59] };
     expect(complaints(() => accumulatedDegreeDays({ series: broken, model, from: start, to }))[0]).toBe(
       "conflict series.min[0]",
     );

@@ -125,8 +125,8 @@ const rows: readonly Refused[] = [
   [model({ days: 1 }), "type", "model.days", "base"],
   // A day
   [day({ max: quantity(1, "ft") }), "unit/mismatch", "max", "a temperature"],
-  [day({ max: quantity(101, "°C") }), "range", "max", "100 °C"],
-  [day({ min: quantity(-274, "°C") }), "range", "min", "-273.15"],
+  [day({ max: quantity(76, "°C") }), "range", "max", "75 °C"],
+  [day({ min: quantity(-91, "°C") }), "range", "min", "-90"],
   [day({ min: quantity(26, "°C") }), "conflict", "min", "not more than max, which is 25 °C"],
   [day({ model: 7 }), "type", "model", "a degree-day model"],
   [day({ model: { ...made(), version: 2 } }), "type", "model.version", "1"],
@@ -265,10 +265,10 @@ test("the ends of each range are read", () => {
     amount({ value: 0 }),
     sum({ to: "2026-05-01" }),
     sum({ missing: { interpolateUpToDays: 1 } }),
-    run({ maxC: Float64Array.of(100), minC: Float64Array.of(-273.15) }),
-    run({ baseC: 100 }),
-    run({ baseC: -273.15 }),
-    run({ method: "double sine", nextMinC: 100 }),
+    run({ maxC: Float64Array.of(75), minC: Float64Array.of(-90) }),
+    run({ baseC: 75 }),
+    run({ baseC: -90 }),
+    run({ method: "double sine", nextMinC: 75 }),
   ])
     expect(problemsOf(call)).toEqual([]);
 });

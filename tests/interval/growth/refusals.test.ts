@@ -44,7 +44,7 @@ const nitrogen = (change: object) => () =>
 
 const rows: readonly Refused[] = [
   [growth({ mean: quantity(1, "ft") }), "unit/mismatch", "mean", "a temperature"],
-  [growth({ mean: quantity(101, "°C") }), "range", "mean", "100 °C"],
+  [growth({ mean: quantity(76, "°C") }), "range", "mean", "75 °C"],
   [growth({ season: "cool" }), "type", "season", '"cool-season" or "warm-season"'],
   [growth({ constants: "K" }), "type", "constants", '"°C" or "°F"'],
   [growth({ aboveOptimum: "rising" }), "type", "aboveOptimum", '"held" or "falling"'],

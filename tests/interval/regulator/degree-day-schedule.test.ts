@@ -85,7 +85,7 @@ describe("degreeDaySchedule", () => {
 
   test("observed, then forecast, then normals; each named", () => {
     const observed = days("2026-06-02", [20, 20, 20]);
-    const forecast = days("2026-06-04", [90, 25, 25]);
+    const forecast = days("2026-06-04", [50, 25, 25]);
     const { visits } = of({
       observed,
       forecast,
@@ -208,7 +208,7 @@ describe("degreeDaySchedule", () => {
     ]);
     expect(complaints(() => of({ normals: undefined }))).toEqual(["missing observed"]);
     expect(complaints(() => of({ count: 0 }))).toEqual(["range count"]);
-    expect(complaints(() => of({ observed: { ...days("2026-06-02", [20]), min: [99] } }))).toEqual([
+    expect(complaints(() => of({ observed: { ...days("2026-06-02", [20]), min: [59] } }))).toEqual([
       "conflict observed.min[0]",
     ]);
   });

@@ -22,6 +22,8 @@ import { complaints } from "../../errors.js";
 import { gpa, gpm, inches, mph, percent, seconds } from "../helpers.js";
 
 const some = fc.double({ min: 0.01, max: 1000, noNaN: true });
+/** Speeds of machines and aircraft, in mi/h. */
+const slow = fc.double({ min: 0.01, max: 200, noNaN: true });
 
 describe("applicationVolume and its inverses", () => {
   test("carry the constants of the trade: 5940, 495, 600 and 60 000", () => {
@@ -35,7 +37,7 @@ describe("applicationVolume and its inverses", () => {
 
   test("are turned round by one another", () => {
     fc.assert(
-      fc.property(some, some, some, (q, v, w) => {
+      fc.property(some, slow, some, (q, v, w) => {
         const [flow, speed, width] = [gpm(q), mph(v), inches(w)];
         const volume = applicationVolume({ flow, speed, width });
         const near = (a: number, b: number): void => expect(Math.abs(a / b - 1)).toBeLessThan(1e-9);
@@ -48,7 +50,7 @@ describe("applicationVolume and its inverses", () => {
 
   test("do not depend on units, and answer in the system of the flow", () => {
     fc.assert(
-      fc.property(some, some, some, (q, v, w) => {
+      fc.property(some, slow, some, (q, v, w) => {
         const us = applicationVolume({ flow: gpm(q), speed: mph(v), width: inches(w) });
         const metric = applicationVolume({
           flow: quantity(gpm(q).in("L/h"), "L/h", "spray"),

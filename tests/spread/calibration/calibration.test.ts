@@ -203,20 +203,25 @@ describe("runLength and spreadWidth", () => {
 describe("timed discharge and speed", () => {
   test("targetDischarge is what timedRate came from", () => {
     fc.assert(
-      fc.property(positive, positive, positive, (amount, width, kmh) => {
-        const run = { swath: m(width), speed: quantity(kmh, "km/h") };
-        const time = quantity(40, "s");
-        const rate = timedRate({ amount: lb(amount), time, ...run });
-        close(
-          targetDischarge({ rate, ...run })
-            .times(time)
-            .in("lb"),
-          amount,
-        );
-        // The same run in US customary units.
-        const us = { swath: ft(run.swath.in("ft")), speed: quantity(run.speed.in("mi/h"), "mi/h") };
-        close(timedRate({ amount: lb(amount), time, ...us }).in("kg/ha"), rate.in("kg/ha"));
-      }),
+      fc.property(
+        positive,
+        positive,
+        fc.double({ min: 1e-3, max: 400, noNaN: true }),
+        (amount, width, kmh) => {
+          const run = { swath: m(width), speed: quantity(kmh, "km/h") };
+          const time = quantity(40, "s");
+          const rate = timedRate({ amount: lb(amount), time, ...run });
+          close(
+            targetDischarge({ rate, ...run })
+              .times(time)
+              .in("lb"),
+            amount,
+          );
+          // The same run in US customary units.
+          const us = { swath: ft(run.swath.in("ft")), speed: quantity(run.speed.in("mi/h"), "mi/h") };
+          close(timedRate({ amount: lb(amount), time, ...us }).in("kg/ha"), rate.in("kg/ha"));
+        },
+      ),
     );
   });
 
@@ -255,13 +260,22 @@ describe("timed discharge and speed", () => {
     const ten = speedForRate({ ...volume, target: quantity(10, "gal/acre", "spray"), feed: "power-driven" });
     expect([ten.value, ten.unit]).toEqual([6, "mi/h"]);
     fc.assert(
-      fc.property(positive, positive, positive, (a, b, v) => {
-        const [rate, from] = [quantity(a, "kg/ha", "product"), quantity(v, "km/h")];
-        const target = quantity(b, "lb/1000 ft2", "product");
-        const to = speedForRate({ rate, from, target, feed: "gravity gate" });
-        close(rateAtSpeed({ rate, from, to, feed: "gravity gate" }).in("lb/1000 ft2"), b);
-        expect(to.value > v).toBe(target.in("kg/ha") < a);
-      }),
+      fc.property(
+        positive,
+        fc.oneof(
+          fc.double({ min: 0.1, max: 0.95, noNaN: true }),
+          fc.double({ min: 1.05, max: 10, noNaN: true }),
+        ),
+        fc.double({ min: 0.1, max: 30, noNaN: true }),
+        (a, times, v) => {
+          const [rate, from] = [quantity(a, "kg/ha", "product"), quantity(v, "km/h")];
+          const b = rate.in("lb/1000 ft2") * times;
+          const target = quantity(b, "lb/1000 ft2", "product");
+          const to = speedForRate({ rate, from, target, feed: "gravity gate" });
+          close(rateAtSpeed({ rate, from, to, feed: "gravity gate" }).in("lb/1000 ft2"), b);
+          expect(to.value > v).toBe(times < 1);
+        },
+      ),
     );
   });
 
