@@ -2,7 +2,7 @@ import type { Finding } from "../../quantity/index.js";
 import type { WateringIn } from "../../water/index.js";
 import type { ReadTreatment } from "../job/treatments.js";
 import { depthWords, momentWords, type ProductWatering } from "./watering-conflicts.js";
-import { type Told, told, type Weighed } from "./watering-grounds.js";
+import { asMuch, type Told, told, type Weighed } from "./watering-grounds.js";
 
 /** Tells what one rule and the water of the job come to. */
 type Tell = (
@@ -69,7 +69,7 @@ const missing = (
   const { remaining } = short.most.sure;
   // Of parts that lack the same, rain on one is none on the other.
   const left = among
-    .filter(({ sure }) => sure.remaining.compare(remaining) === 0)
+    .filter(({ sure }) => asMuch(sure.remaining, remaining))
     .map(({ all }) => all.remaining)
     .reduce((a, b) => (b.compare(a) > 0 ? b : a));
   const forecast = left.value < remaining.value ? ` (${depthWords(left)} if the forecast rain falls)` : "";

@@ -1,5 +1,6 @@
 import { touches } from "../../ledger/house.js";
-import { inUnit } from "../../quantity/index.js";
+import { exceeds } from "../../numeric/index.js";
+import { inUnit, type Length } from "../../quantity/index.js";
 import { type WateringIn, wateringIn } from "../../water/index.js";
 import type { ReadWater, ReadWaterEvent } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
@@ -63,6 +64,9 @@ export const partWords = (parts: readonly string[]): string => {
   return [names.slice(0, -1).join(", "), ...names.slice(-1)].filter((text) => text !== "").join(" and ");
 };
 
+/** Whether a depth is as much as the most of some: sums of the same water in another order are the same but for rounding. */
+export const asMuch = (depth: Length, most: Length): boolean => !exceeds(most.in("mm"), depth.in("mm"));
+
 /** Of the grounds that a remark is about, the one with the most of a depth, and the others in words of their own. */
 export interface Told {
   readonly most: Weighed;
@@ -80,7 +84,7 @@ export const told = (
   const [first, ...rest] = among;
   if (first === undefined) return undefined;
   const most = rest.reduce((a, b) => (of(b).compare(of(a)) > 0 ? b : a), first);
-  const same = (one: Weighed): boolean => of(one).compare(of(most)) === 0;
+  const same = (one: Weighed): boolean => asMuch(of(one), of(most));
   if (among.length === all.length && among.every(same)) return { most, where: "", others: "" };
   const less = among.filter((one) => !same(one));
   return {

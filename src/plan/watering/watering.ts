@@ -6,7 +6,7 @@ import type { ReadWater } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
 import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
 import { waterFindings } from "./watering-findings.js";
-import { type Weighed, weighed } from "./watering-grounds.js";
+import { asMuch, type Weighed, weighed } from "./watering-grounds.js";
 
 /** What is to be done with water after a treatment: the strictest that the labels of its products state. */
 export interface Watering {
@@ -162,15 +162,17 @@ export const watering = (treatment: ReadTreatment, water: ReadWater | undefined)
     grounds.map((one) => one.remaining),
     1,
   );
+  const driest = (one: (typeof grounds)[number]): boolean =>
+    remaining !== null && asMuch(one.remaining, remaining);
   const forecast = extreme(
-    grounds.filter((one) => remaining?.compare(one.remaining) === 0).map((one) => one.forecast),
+    grounds.filter(driest).map((one) => one.forecast),
     // Of parts that lack the same, rain on one is none on the other.
     -1,
   );
   const need = remaining ?? least;
   const runFor = (depth: Length): Time | null =>
     rate === undefined || depth.value === 0 ? null : runTime({ depth, rate });
-  const alike = grounds.every((one) => remaining?.compare(one.remaining) === 0);
+  const alike = grounds.every(driest);
   return {
     value: {
       rules,

@@ -151,6 +151,30 @@ describe("water on the parts of a site", () => {
     expect(said([0.05, "forecast", "east"], [0.1, "forecast", "west"])).toEqual([both]);
     expect(said([0.1, "forecast", "east"], [0.05, "forecast", "west"])).toEqual([both]);
   });
+  test("parts that get the same water in another order lack the same: 1 - 0.1 - 0.2 - 0.3 = 0.4 in", () => {
+    const at = ["04T10:30", "04T11:30", "04T12:30"];
+    const list = [
+      ["east", 0.1, 0.2, 0.3],
+      ["west", 0.3, 0.2, 0.1],
+    ] as const;
+    const watered = list.flatMap(([part, ...depths]) =>
+      depths.flatMap((depth, i) =>
+        water([at[i] as string, depth, "irrigation", "planned"]).water.events.map((event) => ({
+          ...event,
+          parts: [part],
+        })),
+      ),
+    );
+    const job = tank(label({ least: inch(1), within: hours(24) }), calm, {
+      site,
+      water: { until: water().water.until, events: watered },
+    });
+    expect(told(job).map(([, , , text]) => text)).toEqual([
+      "A: irrigation and rain are 0.4 in short of the 1 in that the label wants by 2026-05-05 09:00: plan irrigation.",
+    ]);
+    expect(paper(job)).toContain("On top of what is planned, water 0.4 in.");
+    expect(soundOrder(job).sprays[0]?.watering.byPart).toBeUndefined();
+  });
   test("the forecast of the driest part alone, and each other part by its depth", () => {
     // West lacks 0.25 - 0.15, and no rain is forecast there; east lacks all of it, and 0.1 in is forecast.
     const one = soundOrder(on(events([0.15, "planned", "west"], [0.1, "forecast", "east"]))).sprays[0];
