@@ -1,4 +1,5 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
+import { notShare } from "../../numeric/house.js";
 import { counted, described, unitInWords } from "../../quantity/house.js";
 import {
   allOf,
@@ -158,6 +159,8 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
     if (value === null) continue;
     const figure = quantityOf(value, read.unit, "none", `${name}.values[${i}]`);
     const same = numberIn(figure, common);
+    // 0.65 where 65 % was meant
+    if (name === "humidity") refused.run(() => notShare(same, `humidity.values[${i}]`));
     if (same >= min - 1e-9 && same <= max + 1e-9) continue;
     refused.run(() =>
       outOfRange(

@@ -95,7 +95,7 @@ const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } 
   humidity: (input, path) => {
     expectStated(input, path, "a quantity");
     const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
-    return q.value <= 100 ? q : outOfRange(path, q, { max: 100, unit: "%" });
+    return numberIn(q, "%") <= 100 ? q : outOfRange(path, q, { max: 100, unit: "%" });
   },
   sky: text,
 };

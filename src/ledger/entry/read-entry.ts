@@ -66,7 +66,8 @@ export const readEntry = (
   if (Object.getPrototypeOf(record) !== Object.prototype)
     for (const name of entryFields) (entry as Record<string, unknown>)[name] = record[name];
   const at = (name: string): string => placeOf(path, name);
-  if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), problems);
+  if (entry.weather !== undefined)
+    readFields(entry.weather, airReaders, [], at("weather"), problems, undefined, "the weather");
   const conflict = (field: string, got: string, expected: string): void =>
     problems.add({ code: "conflict", path: at(field), got, expected });
   if (entry.analysis !== undefined) {

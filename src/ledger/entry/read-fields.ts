@@ -48,9 +48,10 @@ export const readFields = (
   path: string,
   problems: Checks,
   seen?: Record<string, unknown>,
+  what = "an application",
 ): Readonly<Record<string, unknown>> | undefined => {
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    problems.run(() => expectRecord(input, path, "an application"));
+    problems.run(() => expectRecord(input, path, what));
     return undefined;
   }
   const record = input as Record<string, unknown>;
@@ -66,7 +67,7 @@ export const readFields = (
     if (typeof value === "function" && !hasOwn(record, name)) continue;
     const reader = readers.get(name);
     if (reader === undefined) {
-      problems.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
+      problems.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, what));
     } else if (value !== undefined) {
       readField(value, reader, placeOf(path, name), problems);
       if (seen !== undefined) keepIn(seen, name, value);
@@ -83,5 +84,5 @@ export const readFields = (
 export const readStatedFields = (input: unknown, path: string, problems: Checks): void => {
   const entry = readFields(input, entryReaders, [], path, problems);
   if (entry?.weather !== undefined)
-    readFields(entry.weather, airReaders, [], placeOf(path, "weather"), problems);
+    readFields(entry.weather, airReaders, [], placeOf(path, "weather"), problems, undefined, "the weather");
 };

@@ -7,7 +7,9 @@ import {
   expectOneOf,
   expectRecord,
   expectText,
+  fail,
   plainCopy,
+  RatewrightError,
   rangeProblem,
   shown,
 } from "../../quantity/index.js";
@@ -82,7 +84,7 @@ export const readLimits = (input: unknown, problems: Checks, path = "limits"): r
 /**
  * Takes a limit that comes from a file or a form, and reports everything that is wrong with it at once.
  *
- * @param path - how an error names the argument
+ * @param path - how an error names the argument; `""` for a form whose fields are named like those of a limit
  * @throws RatewrightError `missing`, `type`, `range`, `substance/mismatch`, `unit/mismatch`, `date`
  *
  * @example
@@ -97,10 +99,17 @@ export const readLimits = (input: unknown, problems: Checks, path = "limits"): r
  * ```
  */
 export const limit = (input: Limit, path = "limit"): Limit => {
-  expectText(path, "path", "a path");
+  if (typeof path !== "string") fail("type", "path", path, "a path");
   const problems = checks();
   const own = plainCopy(input);
-  readOne(own, path, problems);
-  problems.done();
+  readOne(own, path || "limit", problems);
+  try {
+    problems.done();
+  } catch (error) {
+    if (path !== "" || !(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((one) => ({ ...one, path: one.path.replace(/^limit\./, "") })),
+    );
+  }
   return own;
 };

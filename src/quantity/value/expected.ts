@@ -40,6 +40,11 @@ export const quantityDue = (path: string, input: unknown, wanted: unknown): neve
   const names: readonly unknown[] = [wanted].flat();
   if (names.length === 0 || names.some((name) => typeof name !== "string"))
     return fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
+  // a form sends "60000" for the number of a record
+  const { value } = (typeof input === "object" && input !== null ? input : {}) as {
+    readonly value?: unknown;
+  };
+  if (typeof value === "string") return finite(value as never, `${path}.value`) as never;
   const number = Number.isFinite(input) ? input : "number";
   const call = wanted === "1" ? 'quantity(40, "%") or quantity(0.4, "1")' : `quantity(${number}, unit)`;
   const how = textIsRead(input) || `, made by ${call}`;

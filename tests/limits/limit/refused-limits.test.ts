@@ -31,7 +31,7 @@ describe("a limit that cannot be read says what it should be", () => {
       [() => rule({ ...amount, exemptIf: {} }), "type", "limit.exemptIf", /condition/],
       [() => rule({ ...amount, scope: 3 }), "type", "limit.scope", /a condition/],
       [() => rule({ ...amount, exemptIf: [3] }), "type", "limit.exemptIf[0]", /a condition/],
-      [() => limit(amount, ""), "missing", "path", /a path/],
+      [() => limit(amount, 3 as never), "type", "path", /a path/],
     ]);
     expect(complaints(() => limit({ ...amount, id: "" }, "limits[3]"))).toEqual(["missing limits[3].id"]);
     expect(complaints(() => rule({ ...amount, fuss: 1 }))).toEqual(["type limit.fuss"]);
