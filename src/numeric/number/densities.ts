@@ -1,5 +1,4 @@
-import { numberIn, RatewrightError, rangeProblem, shown } from "../../quantity/index.js";
-import { exceeds } from "./exceeds.js";
+import { fail, numberIn } from "../../quantity/index.js";
 
 /** A weight per volume, whatever it is of. */
 interface Density {
@@ -37,15 +36,19 @@ const units = ["kg/L", "lb/gal", "lb/ft3", "kg/m3", "lb/yd3"] as const;
 const within = <D extends Density>(density: D, path: string, band: Band): D => {
   const [min, max, unit] = /^(?:lb|oz|US ton)\//.test(density.unit) ? band.US : band.metric;
   const weight = numberIn(density, unit);
-  if (!exceeds(min, weight) && !exceeds(weight, max)) return density;
+  // But for what a change of units rounds
+  if (weight >= min * (1 - 1e-9) && weight <= max * (1 + 1e-9)) return density;
   const { value } = density;
   const [low, high] = band.usual;
   const meant = units.find((one) => {
     const asked = numberIn({ value, unit: one }, "kg/L");
     return asked >= low && asked <= high;
   });
-  const told = rangeProblem(path, shown(density), { min, max, unit }, band.words);
-  throw new RatewrightError(meant === undefined ? told : { ...told, suggestion: `${value} ${meant}` });
+  // Written here: whoever loads a fertilizer alone does without what writes down bounds of every kind
+  return fail("range", path, density, band.words.replace("{}", `${min} to ${max} ${unit}`), {
+    params: { min, max, unit },
+    ...(meant !== undefined && { suggestion: `${value} ${meant}` }),
+  });
 };
 
 /** Takes the density of a liquid, or throws: the number of another unit is told with that unit. */
