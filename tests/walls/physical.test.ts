@@ -2,11 +2,16 @@ import { describe, expect, test } from "vitest";
 import {
   applicationVolume,
   blendShare,
+  brownPatchOutlook,
+  dailySeries,
   dailyTemperatures,
   effectiveFieldCapacity,
   hourlyWeather,
   irrigationInterval,
+  leafWetness,
   ledger,
+  limeProductRate,
+  limeQuality,
   netShortwaveRadiation,
   onWetBasis,
   psychrometricConstantKPaPerC,
@@ -64,6 +69,26 @@ const pond = (percent: number) =>
   });
 const salt = (value: number) =>
   blendShare({ first: quantity(2, "dS/m"), second: quantity(value, "dS/m"), target: quantity(8, "dS/m") });
+
+const outlook = (values: readonly number[]) => {
+  const day = { start: "2026-07-01", source: "depot" } as const;
+  return brownPatchOutlook({
+    humidity: dailySeries({ ...day, unit: "%", what: "mean relative humidity", values }),
+    minimum: dailySeries({
+      ...day,
+      unit: "°C",
+      what: "lowest air temperature",
+      values: values.map(() => 20),
+    }),
+  });
+};
+const lime = (CCE: number) =>
+  limeProductRate({
+    rate: quantity(75, "lb/1000 ft2", "CaCO3 equivalent"),
+    measure: "CCE",
+    quality: { ...limeQuality({ CCE: 80 }), CCE },
+    id: "lime-a",
+  });
 
 // The extremes: 15 mm/d of reference use in hot wind, 41.09 MJ/m2/d of sun outside the air (FAO 56, table 2.6: 47), 84 m/s of mean
 // wind, 113 m/s in a gust, 305 mm of rain in an hour, 56.7 °C, 145 mi/h of a spray plane, pure calcite, sea water of 55 dS/m; all
@@ -166,6 +191,25 @@ const rows: readonly Row[] = [
     () => onWetBasis({ content: quantity(46, "% w/w", "N/product"), moisture: 0 }),
   ],
   ["a strength of 5000 %", "strength", () => pond(5000), () => pond(100)],
+  [
+    "shares in a column of humidity",
+    "humidity.values[0]",
+    () => record("humidity", "%", 0.65),
+    () => record("humidity", "%", 3),
+  ],
+  [
+    "shares in the humidity of leaves",
+    "humidity.values",
+    () => leafWetness({ humidity: { unit: "%", values: [0.84, 0.95] } }),
+    () => leafWetness({ humidity: { unit: "%", values: [84, 95] } }),
+  ],
+  [
+    "shares in a series of humidity",
+    "humidity.values",
+    () => outlook([0.72, 0.9, 0.8, 0.7, 0.8]),
+    () => outlook([72, 0.5, 80, 70, 80]),
+  ],
+  ["a share for the CCE of a record", "quality.CCE", () => lime(0.875), () => lime(87.5)],
   ["uS/cm under dS/m", "second", () => salt(15_000), () => salt(55)],
 ];
 

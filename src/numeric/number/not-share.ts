@@ -26,3 +26,10 @@ export const notShare = (percent: number, path: string, bounds: PercentBounds = 
   );
   throw new RatewrightError({ ...told, suggestion: `${Number((100 * percent).toPrecision(12))}${after}` });
 };
+
+/** The same for a column of percents: where none is above 1, all of them are shares. */
+export const notShares = (percents: readonly (number | null)[], path: string): void => {
+  let most = 0;
+  for (const percent of percents) if (percent !== null && percent > most) most = percent;
+  notShare(most, path);
+};

@@ -1,5 +1,5 @@
 import { type CivilDate, type DailySeries, dailySeries } from "../../calendar/index.js";
-import { notShare } from "../../numeric/house.js";
+import { notShare, notShares } from "../../numeric/house.js";
 import { described, dimensionNoun } from "../../quantity/house.js";
 import {
   type Citation,
@@ -90,6 +90,7 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
     });
     return found;
   });
+  if (rule === humidityRule) problems.run(() => notShares(same, `${path}.values`));
   problems.done();
   return dailySeries({ ...rest, unit: rule.unit, values: same });
 };

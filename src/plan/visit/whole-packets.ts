@@ -61,6 +61,12 @@ export const wholePackets = (input: {
   };
 };
 
+/** An area to four figures: 9,170 m2, 1.284 ha, 45,300 ft2. */
+const treated = ({ value, unit }: Quantity<"area", NeutralSubstance>): string => {
+  const [size, told] = unit === "m2" && value >= 10_000 ? [value / 10_000, "ha"] : [value, unit];
+  return `${String(Number(size.toPrecision(4))).replace(/\B(?=(\d{3})+$)/g, ",")} ${told}`;
+};
+
 const partOfPacket = (
   product: ReadProduct,
   perLoad: readonly number[],
@@ -81,7 +87,7 @@ const partOfPacket = (
       areaPerPacket: area.value,
       unit: area.unit,
     },
-    text: `${product.name}: ${shown.join(", ")}${parts.length > 3 ? " and others like it" : ""}. Packets go in whole and are never cut. One packet treats ${Number(area.value.toPrecision(4))} ${area.unit} at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.`,
+    text: `${product.name}: ${shown.join(", ")}${parts.length > 3 ? " and others like it" : ""}. Packets go in whole and are never cut. One packet treats ${treated(area)} at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.`,
     source: {
       title: "Water Soluble Packages",
       publisher: "Ontario Pesticide Education Program",

@@ -1,3 +1,4 @@
+import { notShare } from "../../numeric/house.js";
 import { described } from "../../quantity/house.js";
 import {
   allOf,
@@ -100,7 +101,7 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
       ? "the calcium carbonate equivalent of the lime: limeQuality({ CCE })"
       : "an effective value: limeQuality with the sieve test, or with the effective value of the label";
   if (value === undefined || value === null) return fail("missing", path, undefined, expected);
-  const percent = expectPercent(value, path, 250);
+  const percent = notShare(expectPercent(value, path, 250), path, { least: 2.5, most: 250, unit: "" });
   if (!(percent > 0)) outOfRange(path, percent, { above: 0 });
   // The equivalent is that of dry lime; what comes off the truck holds its water.
   const moisture = expectPercent(given.moisture ?? 0, "quality.moisture", 99);

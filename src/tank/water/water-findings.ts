@@ -1,6 +1,6 @@
 import { figuresApart, roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
-import { type Finding, numberIn, type Quantity, quantity } from "../../quantity/index.js";
+import { type Finding, numberIn, type Quantity, quantity, unitSystem } from "../../quantity/index.js";
 import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate, WaterIons } from "./ammonium-sulfate.js";
 import type { AlkalineHydrolysis } from "./hydrolysis.js";
 import { carrierPHs, hardnessThresholds } from "./water-facts.js";
@@ -145,11 +145,16 @@ export const sulfateFindings = (
       number,
     ];
     const metric = roundedApart(grams, least, 3);
+    const isMetric = unitSystem(given.unit) === "metric";
     findings.push({
       code: "water/sulfate-below-minimum",
       severity: "warning",
       params: { poundsPer100Gallons: has, minimum: most },
-      text: `The mix has ${told(has)} lb of ammonium sulfate per 100 gal (${metric(grams)} g per 100 L), less than the ${told(most)} lb (${metric(least)} g) that the published equation gives as the minimum for this water.`,
+      text: `The mix has ${
+        isMetric
+          ? `${metric(grams)} g of ammonium sulfate per 100 L (${told(has)} lb per 100 gal), less than the ${metric(least)} g (${told(most)} lb)`
+          : `${told(has)} lb of ammonium sulfate per 100 gal (${metric(grams)} g per 100 L), less than the ${told(most)} lb (${metric(least)} g)`
+      } that the published equation gives as the minimum for this water.`,
       source,
     });
   }

@@ -1,4 +1,4 @@
-import { expectWithin } from "../../numeric/house.js";
+import { expectWithin, notShares } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { dimensionNoun } from "../../quantity/house.js";
 import {
@@ -74,7 +74,7 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
     );
   }
   const list = expectList(values, `${path}.values`, "figure", longest);
-  return list.map((value, i) => {
+  const figures = list.map((value, i) => {
     const at = `${path}.values[${i}]`;
     if (value === null) return null;
     if (typeof value !== "number" || !Number.isFinite(value)) {
@@ -86,6 +86,8 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
       ? outOfRange(at, value, { min, max, unit: rule.unit })
       : same;
   });
+  if (rule === columnRules.humidity) notShares(figures, `${path}.values`);
+  return figures;
 };
 
 /** What the columns of air hold. */

@@ -161,10 +161,35 @@ describe("packets", () => {
         severity: "warning",
         path: "treatments[0].mix[0]",
         params: { product: "liq", loads: ["2"], areaPerPacket: expect.closeTo(2500, 6), unit: "ft2" },
-        text: "liq: load 2 takes 0.96 packets. Packets go in whole and are never cut. One packet treats 2500 ft2 at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.",
+        text: "liq: load 2 takes 0.96 packets. Packets go in whole and are never cut. One packet treats 2,500 ft2 at this rate: plan loads for a whole number of packets, or use a product that does not come in packets.",
       },
     ]);
     expect(codes(packets(0.002), "packet/")).toEqual(["packet/part-of-one warning"]);
+    // 141.75 g at 1.2 g/ha are 118.1 ha, 12.71 million ft2; and at 120 g/ha 1.181 ha, which is no 11810 m2
+    const metric = sprayJob(1.2, "g/ha", {
+      form: "dry",
+      formulation: "water-soluble packet",
+      packetSize: { value: 5, unit: "oz" },
+    });
+    expect(found(metric, "packet/")[0]?.text).toContain("One packet treats 12,710,000 ft2 at");
+    const site = {
+      name: "pitch",
+      parts: [{ name: "pitch", shape: "measured", area: { value: 1000, unit: "m2" } }],
+    } as const;
+    const told = (rate: number): string | undefined =>
+      found(
+        {
+          ...sprayJob(rate, "g/ha", {
+            form: "dry",
+            formulation: "water-soluble packet",
+            packetSize: { value: 5, unit: "oz" },
+          }),
+          site,
+        } as never,
+        "packet/",
+      )[0]?.text;
+    expect(told(120)).toContain("One packet treats 1.181 ha at");
+    expect(told(200)).toContain("One packet treats 7,087 m2 at");
   });
   test("three loads are told by name, and that there are more", () => {
     const job = packets(1);

@@ -224,6 +224,14 @@ describe("ammonium sulfate", () => {
     expect(below.text).toBe(
       "The mix has 0.5 lb of ammonium sulfate per 100 gal (59.9 g per 100 L), less than the 0.992 lb (119 g) that the published equation gives as the minimum for this water.",
     );
+    // Who weighs in grams reads grams first: 0.5 g/L are 50 g in 100 L, 50 / 119.826 = 0.417 lb in 100 gal
+    const inGrams = {
+      ...input,
+      ammoniumSulfate: { ...pounds(0.5).toJSON(), value: 0.5, unit: "g/L" } as never,
+    };
+    expect(only(inGrams, "water/sulfate-below-minimum").text).toBe(
+      "The mix has 50 g of ammonium sulfate per 100 L (0.417 lb per 100 gal), less than the 119 g (0.992 lb) that the published equation gives as the minimum for this water.",
+    );
     expect(below.params.poundsPer100Gallons).toBeCloseTo(0.5, 12);
     expect(below.params.minimum).toBeCloseTo(0.992, 12);
   });

@@ -144,7 +144,7 @@ describe("leafWetness", () => {
   it("never gains hours from a higher bound", () => {
     fc.assert(
       fc.property(
-        fc.array(fc.option(fc.double({ min: 0, max: 100, noNaN: true })), { minLength: 1, maxLength: 48 }),
+        fc.array(fc.option(fc.double({ min: 1.1, max: 100, noNaN: true })), { minLength: 1, maxLength: 48 }),
         fc.double({ min: 1, max: 100, noNaN: true }),
         fc.double({ min: 1, max: 100, noNaN: true }),
         (values, a, b) => {
