@@ -139,7 +139,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/limits/limit/read-kind.ts", /wholeCount\(|count\(/, "whole"],
   ["src/limits/weigh/earliest-within.ts", /step < 400/, "whole"],
   ["src/limits/weigh/rotation-test.ts", /monthsBack = /, "whole"],
-  ["src/ledger/entry/entry-readers.ts", /q\.value <= 100/, "percents"],
+  ["src/ledger/entry/entry-readers.ts", /numberIn\(q, "%"\) <= 100/, "percents"],
   ["src/ledger/entry/read-supplies.ts", /roundedAlike = |slack = /, "alike"],
   ["src/plan/fewest-visits/fewest-visits.ts", /bound\("(nodes|rounds)"/, "ours"],
   ["src/plan/fewest-visits/search.ts", /x\[column\]/, "whole"],

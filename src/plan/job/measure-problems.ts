@@ -111,6 +111,15 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
   return problem;
 };
 
+/** A number between quotes in a measure: a job file is JSON, and no one reads text for it. */
+const quotedNumber = (problem: Problem): Problem | undefined =>
+  problem.path.endsWith(".value") && /^a finite number; parseQuantity/.test(problem.expected)
+    ? suggesting(
+        { ...problem, code: "type", expected: "a number" },
+        numberIn(problem.got.replace(/^"|"$/g, ""))?.toString(),
+      )
+    : undefined;
+
 /**
  * A problem of a job in the words of people who work outdoors: a measure is asked for as it is written in the
  * file, and nothing is called undefined.
@@ -118,7 +127,9 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
 export const plainProblem = (found: Problem, input: unknown): Problem => {
   // The suggestion stands beside it: nobody has to call for it.
   const problem = { ...found, expected: found.expected.replace(/ \(suggest\w+ names the nearest\)$/, "") };
-  const told = needsMeasure(problem) ? ofMeasure(problem, valueAt(input, problem.path)) : problem;
+  const told =
+    quotedNumber(problem) ??
+    (needsMeasure(problem) ? ofMeasure(problem, valueAt(input, problem.path)) : problem);
   const again =
     told.expected === "a finite number" && /^".*"$/.test(told.got)
       ? suggesting(told, numberIn(told.got.slice(1, -1))?.toString())
