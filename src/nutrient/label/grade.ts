@@ -18,7 +18,7 @@ const between = /\s*[-:\u2010-\u2014\u2212]/y;
 /** What goes before a further nutrient: `-26S`, `+ 7.5 SO3`, `(24% S)`, `, 2% Fe`, `with 6% Fe`, `w/ 6% Fe`, `& 2 Fe`. */
 const before = /\s*[-+,;(:&\u2010-\u2014\u2212]?\s*(?:with\b|w\/|plus\b|and\b)?\s*/iy;
 const further =
-  /(?:((?:\d{1,3})?(?:(?<=\d)|(?=[.,]))(?:[.,]\d{1,4})?)\s*%?\s*([A-Za-z][A-Za-z0-9]*)|([A-Z][A-Za-z0-9]*)\s+(\d{1,3}(?:[.,]\d{1,4})?)\s*%?)\s*\)?/y;
+  /(?:(\d{1,3}(?:[.,]\d{1,4})?|[.,]\d{1,4})\s*%?\s*([A-Za-z][A-Za-z0-9]*)|([A-Z][A-Za-z0-9]*)\s+(\d{1,3}(?:[.,]\d{1,4})?)\s*%?)\s*\)?/y;
 /** Trace elements without amounts: `20-20-20+TE`. */
 const traces = /(?:TE|ME|trace elements|micronutrients)\b\s*\)?/iy;
 
@@ -38,7 +38,7 @@ const hyphened = (text: string): string =>
   text
     .trim()
     .replace(/^n-?p-?k:? | ?npk$/gi, "")
-    .replace(/(?<=-)o(?=-)/gi, "0")
+    .replace(/-o(?=-)/gi, "-0")
     .replace(/^(\d{1,2}) ?([-/,.+ ]) ?(\d{1,2}) ?\2 ?(\d{1,2})(?![\d/,.])/, "$1-$3-$4");
 
 /** A text that is read from left to right. */

@@ -42,7 +42,7 @@ const longestFinding = 160;
 const inShort = ({ text }: Finding, metric: boolean): string => {
   const spoken = spokenDates(text, metric);
   if (spoken.length <= longestFinding) return spoken;
-  const sentences = spoken.split(/(?<=[.:]) (?=[A-Z0-9])/);
+  const sentences = spoken.replace(/([.:]) (?=[A-Z0-9])/g, "$1\n").split("\n");
   // What stands before a colon is only whom or what it is about: the sentence after it is told, however long.
   const head = sentences.findIndex((sentence) => !sentence.endsWith(":"));
   let kept = sentences.slice(0, head + 1).join(" ");

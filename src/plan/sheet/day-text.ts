@@ -28,6 +28,7 @@ export const momentText = (at: Instant, metric: boolean): string => {
 
 /** A text of a finding with its dates as people say them: `expired Sun Jun 7, 2015`. */
 export const spokenDates = (text: string, metric: boolean): string =>
-  text.replace(/(?<![\w-])\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?![\w-])/g, (date) =>
-    isCivilDate(date) ? dayText(date, metric) : date,
+  text.replace(
+    /(^|[^\w-])(\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01]))(?![\w-])/g,
+    (_, before: string, date: string) => before + (isCivilDate(date) ? dayText(date, metric) : date),
   );

@@ -10,7 +10,7 @@ const withoutSizes = (text: string): string =>
   text
     .replace(/\([^()]*\)/g, " ")
     .replace(/ of \d+(?:\.\d+)?[ -]?(?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b(?: each)?/gi, " ")
-    .replace(/(?<=\d\s+)\d+(?:\.\d+)?[ -](?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b/gi, " ");
+    .replace(/(\d\s+)\d+(?:\.\d+)?[ -](?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b/gi, "$1 ");
 
 /**
  * An answer without the marks about it: `"26.8 lb"`, `(26.8)`, `**26.8 lb**`. 5" is five inches, and has one mark only.
@@ -39,8 +39,8 @@ export const plainAnswer = (text: string, { answer }: QuizProblem): string => {
     .replace(/\b([a-z])\.([a-z])\.([a-z])\b\.?/gi, "$1$2$3")
     // hours and minutes
     .replace(/\b(\d{1,2}):([0-5]\d)(?= ?h)/gi, "$1 h $2 min")
-    .replace(/(?<=\d) ?h(?:(?:ou)?rs?)? ?([0-5]?\d)(?: ?m(?:in)?)?$/i, " h $1 min")
-    .replace(/(?<= min) ?h(?:ou)?rs?\b|(?<= min) ?h\b/gi, "")
+    .replace(/(\d) ?h(?:(?:ou)?rs?)? ?([0-5]?\d)(?: ?m(?:in)?)?$/i, "$1 h $2 min")
+    .replace(/( min) ?h(?:(?:ou)?rs?)?\b/gi, "$1")
     .replace(fillers, " ")
     .replace(/\s+/g, " ")
     .trim();

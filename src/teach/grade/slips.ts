@@ -1,11 +1,14 @@
 import { nearName, suggestUnit } from "../../quantity/index.js";
 
 /** A number that a machine wrote: `6e0`, `1.25e3`, `2.68E+01`. */
-const scientific = /(?<![\w.,])(\d{1,9}(?:\.\d{1,9})?)e([+-]?0{0,2}[0-6])(?![\w.,]*\d)/gi;
+const scientific = /(^|[^\w.,])(\d{1,9}(?:\.\d{1,9})?)e([+-]?0{0,2}[0-6])(?![\w.,]*\d)/gi;
 
 /** A text with its numbers as people write them: `6e0` is 6. */
 export const withoutExponents = (text: string): string =>
-  text.replace(scientific, (_, digits: string, power: string) => String(Number(`${digits}e${power}`)));
+  text.replace(
+    scientific,
+    (_, before: string, digits: string, power: string) => `${before}${Number(`${digits}e${power}`)}`,
+  );
 
 /** The word of a list that was meant where a key was missed: `bgs` for bags. Words of one or two letters are near to everything. */
 export const wordMeant = (word: string, known: readonly string[]): string | undefined =>
