@@ -31,6 +31,12 @@ export {
   soilMass,
 } from "./report/soil-layer.js";
 
+// core: what a core says: water by weight and by volume, bulk density, pores.
+export { soilBulkDensity } from "./core/bulk-density.js";
+export { type SoilPorosity, totalPorosity } from "./core/porosity.js";
+export type { SoilWeight } from "./core/soil-weights.js";
+export { gravimetricWaterContent, volumetricWaterContent } from "./core/water-content.js";
+
 // lime: how much lime a soil needs, by the method of the laboratory.
 export type { LimeSubstance } from "./lime/found-requirement.js";
 export { limeForSeason } from "./lime/lime-for-season.js";

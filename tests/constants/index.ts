@@ -28,6 +28,7 @@ import { saltAcidityConstants } from "./salt-acidity.js";
 import { siteConstants } from "./site.js";
 import { siteDerivedConstants } from "./site-derived.js";
 import { soilChemistryConstants } from "./soil-chemistry.js";
+import { soilCoreConstants } from "./soil-core.js";
 import { soilIntakeConstants } from "./soil-intake.js";
 import { soilTableConstants } from "./soil-tables.js";
 import { sprayConstants } from "./spray.js";
@@ -84,6 +85,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...calciumTableConstants,
   ...soilChemistryConstants,
   ...soilTableConstants,
+  ...soilCoreConstants,
   ...soilIntakeConstants,
   ...waterConstants,
   ...weatherConstants,

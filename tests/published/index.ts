@@ -25,9 +25,11 @@ import { planChecks, planLeftOut } from "./plan.js";
 import { priceChecks } from "./price.js";
 import { quantityChecks } from "./quantity.js";
 import { rotationChecks } from "./rotation.js";
+import { seedTableChecks } from "./seed-table.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteFieldChecks } from "./site-field.js";
 import { siteWorkedChecks } from "./site-worked.js";
+import { soilCoreChecks } from "./soil-core.js";
 import { soilLimeChecks } from "./soil-lime.js";
 import { soilTestChecks } from "./soil-test.js";
 import { soilWaterChecks } from "./soil-water.js";
@@ -49,6 +51,7 @@ import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 import { taughtSiteChecks, taughtSoilChecks, taughtSprayChecks } from "./taught.js";
+import { textbookSoilChecks, textbookWaterChecks } from "./textbook-irrigation.js";
 import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
 import { waterRunoffChecks } from "./water-runoff.js";
@@ -80,7 +83,15 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   price: priceChecks,
   plan: [...planChecks, ...limitChecks, ...rotationChecks],
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks, ...taughtSiteChecks],
-  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks, ...moreSoilChecks, ...taughtSoilChecks],
+  soil: [
+    ...soilLimeChecks,
+    ...soilTestChecks,
+    ...soilWaterChecks,
+    ...moreSoilChecks,
+    ...taughtSoilChecks,
+    ...soilCoreChecks,
+    ...textbookSoilChecks,
+  ],
   spray: [
     ...sprayChecks,
     ...sprayActiveChecks,
@@ -97,7 +108,14 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...deicingChecks,
     ...moreSpreadChecks,
   ],
-  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks, ...moreStandChecks],
+  stand: [
+    ...mowingChecks,
+    ...seedChecks,
+    ...plantingChecks,
+    ...turfWorkChecks,
+    ...seedTableChecks,
+    ...moreStandChecks,
+  ],
   weather: weatherChecks,
   tank: [
     ...tankChecks,
@@ -115,6 +133,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...waterWorkedChecks,
     ...waterSupplyChecks,
     ...waterRunoffChecks,
+    ...textbookWaterChecks,
     ...moreWaterChecks,
   ],
 };

@@ -114,7 +114,7 @@ export const expectLayer = (input: unknown, path: string): ReadLayer => {
         ? undefined
         : fail("conflict", `${path}.assumed`, record.assumed, "a bulk density or a shortcut, not both"),
     depth: () => depthOf(record.depth, `${path}.depth`),
-    density: () => expectDensity(record.bulkDensity, `${path}.bulkDensity`),
+    density: () => expectBulkDensity(record.bulkDensity, `${path}.bulkDensity`),
   });
   const kilograms = depth.in("m") * density.in("kg/m3") * 10_000;
   const mass = isUS(depth)
@@ -123,7 +123,8 @@ export const expectLayer = (input: unknown, path: string): ReadLayer => {
   return { mass, depth };
 };
 
-const expectDensity = (input: unknown, path: string): Quantity<"mass/volume", "soil"> => {
+/** Takes the dry bulk density of a soil. */
+export const expectBulkDensity = (input: unknown, path: string): Quantity<"mass/volume", "soil"> => {
   const density = expectQuantity(input, { dimension: "mass/volume", of: "soil", bound: "positive" }, path);
   // Nothing that grass roots in is heavier than quartz or lighter than loose peat.
   const grams = density.in("g/mL");
