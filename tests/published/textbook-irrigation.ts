@@ -187,8 +187,12 @@ export const textbookSoilChecks: readonly PublishedCheck[] = [
       "use of 55.5 mm, water of 1.5 and drainage of 20 mmho/cm; use of 85 mm, water of 1.4, drainage of twice 11 mmho/cm",
     answers: [to("mm", 60, 1), to("mm in the second", 90.8, 0.1)],
     compute: () => {
-      const depth = (use: number, water: number, soil: number) => {
-        const { share } = leachingRequirement({ method: "drainage water", water: dS(water), soil: dS(soil) });
+      const depth = (use: number, water: number, drainage: number) => {
+        const { share } = leachingRequirement({
+          method: "drainage water",
+          water: dS(water),
+          drainage: dS(drainage),
+        });
         return irrigationWithLeaching({ use: mm(use), share }).in("mm");
       };
       return [depth(55.5, 1.5, 20), depth(85, 1.4, 22)];

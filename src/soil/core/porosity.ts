@@ -4,6 +4,7 @@ import {
   expectFields,
   expectQuantity,
   type Finding,
+  frozen,
   outOfRange,
   type Quantity,
   quantity,
@@ -32,7 +33,7 @@ export interface SoilPorosity {
 /** Quartz, g/mL: the particle density that soil courses take for mineral soil. */
 const quartz = 2.65;
 
-const assumed: Finding = {
+const assumed: Finding = /* @__PURE__ */ frozen({
   code: "soil/particle-density-assumed",
   severity: "note",
   path: "particleDensity",
@@ -43,7 +44,7 @@ const assumed: Finding = {
     publisher: "University of California, Davis, Soil Science 100",
     url: "https://lawr.ucdavis.edu/classes/ssc100/probsets/pset01.html",
   },
-};
+});
 
 const particlesOf = (input: unknown): Density => {
   if (input === undefined) return quantity(quartz, "g/mL", "soil");
@@ -123,6 +124,6 @@ export const totalPorosity = (input: {
       saturation: quantity(Math.min(100, (100 * q.water) / total), "%"),
     }),
     particleDensity: q.grains,
-    findings: given.particleDensity === undefined ? [{ ...assumed, params: { ...assumed.params } }] : [],
+    findings: given.particleDensity === undefined ? [assumed] : [],
   };
 };

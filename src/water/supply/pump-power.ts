@@ -73,7 +73,7 @@ export const pumpPower = (input: {
 }): PumpPower => {
   const q = readRecord(
     input,
-    { flow, head, efficiency: percent({ above: 0, max: 100 }) },
+    { flow, head, efficiency: percent({ above: 0, max: 100 }, 1) },
     "a record with flow, head and efficiency",
   );
   const waterKilowatts = (q.flow.in("m3/h") / 3600) * q.head.in("m") * kPaPerMeter;

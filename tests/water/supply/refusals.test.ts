@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import * as water from "../../../src/water/index.js";
-import { complaint } from "../../errors.js";
+import { complaint, problemsOf } from "../../errors.js";
 import { tellsEach } from "../../tells.js";
 import { gpm, inch } from "../helpers.js";
 
@@ -55,6 +55,10 @@ describe("the power of a pump", () => {
     ],
   ]);
 
+  it("offers percent where a share was typed as one", () => {
+    const [told] = problemsOf(() => call.pumpPower({ ...pump, efficiency: quantity(0.6, "%") }));
+    expect([told?.code, told?.path, told?.suggestion]).toEqual(["range", "efficiency", "60 %"]);
+  });
   it("takes no flow of spray, and no pump of no efficiency", () => {
     expect(complaint(() => call.pumpPower({ ...pump, flow: quantity(60, "gal/min", "spray") }))).toMatch(
       /^substance\/mismatch flow/,
