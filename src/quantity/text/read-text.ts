@@ -78,12 +78,15 @@ const offered = (input: string, options: ParseOptions, path: string): readonly P
   });
   if (texts[0] === undefined) return undefined;
   const [suggestion, ...more] = texts;
+  // what is offered says less than "up to 3 lb"
+  const [bound] =
+    /^(?:up to|at (?:least|most)|not? (?:more|less) than|max(?:imum)?|[<>]=?|[≤≥])/i.exec(clean) ?? [];
   return [
     {
       code: "text",
       path,
       got: shown(input),
-      expected: numberAndUnit(dimension),
+      expected: `${numberAndUnit(dimension)}${bound === undefined ? "" : `, without ${shown(bound)}`}`,
       ...(more[0] === undefined ? { suggestion } : { choices: texts }),
     },
   ];

@@ -63,4 +63,16 @@ describe("what a typed text stands for", () => {
     expect(complaints(() => correctedTexts(undefined as never, area))).toEqual(["missing text"]);
     expect(complaints(() => correctedTexts("3 ft", {} as never))).toEqual(["missing expected.dimension"]);
   });
+
+  // the word that an offer leaves out is named: up to 3 lb is no 3 lb
+  test.each([
+    ["up to 3 lb/M", 'a number and a unit, such as 3 lb/1000 ft2, without "up to"'],
+    ["max 3 lb/M", 'a number and a unit, such as 3 lb/1000 ft2, without "max"'],
+    ["no more than 3 lb/M", 'a number and a unit, such as 3 lb/1000 ft2, without "no more than"'],
+    ["<= 3 lb/M", 'a number and a unit, such as 3 lb/1000 ft2, without "<="'],
+    ["about 3 lb/M", "a number and a unit, such as 3 lb/1000 ft2"],
+  ])("%s offers 3 lb/M, and says what that leaves out", (text, expected) => {
+    expect(correctedTexts(text, weights)).toEqual(["3 lb/M"]);
+    expect(readQuantity(text, weights).problems[0]?.expected).toBe(expected);
+  });
 });
