@@ -19,6 +19,7 @@ import {
   onWetBasis,
   passesForShare,
   pumpCapacity,
+  pumpPower,
   quantity,
   readilyAvailableWater,
   sprayTime,
@@ -68,6 +69,14 @@ const rows: readonly Row[] = [
     80,
     5,
     (share) => effectiveRain({ rain: inches(1), method: "fixed share", share }),
+  ],
+  [
+    "pumpPower",
+    "efficiency",
+    60,
+    20,
+    (efficiency) =>
+      pumpPower({ flow: quantity(50, "gal/min", "water"), head: quantity(100, "ft"), efficiency }),
   ],
   [
     "effectiveFieldCapacity",
