@@ -14,9 +14,12 @@ export const dayText = (date: CivilDate, metric: boolean): string => {
 
 /**
  * A moment by the clock that it was written with: `Mon Jun 8, 4:30 pm`; on a metric sheet `Mon 8 Jun, 16:30`. Midnight says
- * which end of the day it is.
+ * which end of the day it is. A moment of UTC, as programs write it, says so: few crews have its clock on the wall.
  */
-export const momentText = (at: Instant, metric: boolean): string => {
+export const momentText = (at: Instant, metric: boolean): string =>
+  `${clockText(at, metric)}${at.endsWith("Z") ? " UTC" : ""}`;
+
+const clockText = (at: Instant, metric: boolean): string => {
   const day = dayText(at.slice(0, 10) as CivilDate, metric).replace(/,? \d{4}$/, "");
   const [hour, minute] = [Number(at.slice(11, 13)), at.slice(14, 16)];
   if (minute === "00" && hour % 12 === 0 && !metric)

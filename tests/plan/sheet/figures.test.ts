@@ -240,3 +240,14 @@ test("lines: none longer than the width, what follows hangs, a word that is too 
   expect(wrapped("", 12, "  ", "  ")).toEqual([""]);
   expect(wrapped("a  b\nc", 12, "", "")).toEqual(["a b c"]);
 });
+
+test("a moment of UTC says so, for it is another hour on the clock of the crew", () => {
+  const [plain, utc] = ["2026-06-09T20:30-05:00", "2026-06-10T01:30Z"] as const;
+  expect([momentText(plain, false), momentText(utc, false)]).toEqual([
+    "Tue Jun 9, 8:30 pm",
+    "Wed Jun 10, 1:30 am UTC",
+  ]);
+  expect(momentText(utc, true)).toBe("Wed 10 Jun, 01:30 UTC");
+  expect(momentText("2026-06-10T00:00Z", false)).toBe("midnight at the start of Wed Jun 10 UTC");
+  expect(momentText("2026-06-09T20:30+00:00", false)).toBe("Tue Jun 9, 8:30 pm");
+});
