@@ -34,6 +34,14 @@ const made = ({ areas, rate, capacity, residual, plumbing, start, refill }: Case
   ...(start > 0 && { startWith: gal(start) }),
 });
 
+const tried = <T>(call: () => T): { readonly value?: T; readonly refused?: string } => {
+  try {
+    return { value: call() };
+  } catch {
+    return { refused: complaints(call).join() };
+  }
+};
+
 describe("a route from one tank", () => {
   test("what is filled in and what was there is what the stops take and what is left", () => {
     fc.assert(
@@ -62,6 +70,30 @@ describe("a route from one tank", () => {
           expect(leaveWith.value).toBeGreaterThanOrEqual(low - 1e-9 * given.capacity);
           expect(leaveWith.value).toBeLessThanOrEqual(given.capacity * (1 + 1e-12));
         }
+      }),
+    );
+  });
+
+  test("past stops where it cannot be filled it takes along what they take, and fills at none of them", () => {
+    fc.assert(
+      fc.property(cases, fc.infiniteStream(fc.boolean()), (given, open) => {
+        const stops = made(given).stops.map((stop) => ({ ...stop, canFill: open.next().value as boolean }));
+        const { value: route, refused } = tried(() => routeLoads({ ...made(given), stops }));
+        if (route === undefined) {
+          expect(refused).toMatch(/^infeasible stops\[\d+\]\.canFill$/);
+          return;
+        }
+        const low = Math.min(given.residual, given.start);
+        for (const { stop, after } of route.fills) {
+          expect(stop === "stop 1" || stops.find(({ id }) => id === stop)?.canFill).toBe(true);
+          expect(after.value).toBeLessThanOrEqual(given.capacity * (1 + 1e-12));
+        }
+        for (const { leaveWith } of route.stops)
+          expect(leaveWith.value).toBeGreaterThanOrEqual(low - 1e-9 * given.capacity);
+        const filled = route.loaded.value + (given.start > 0 ? given.start + given.plumbing : 0);
+        const out = route.stops.reduce((sum, { amount }) => sum + amount.value, 0);
+        // What a full tank may lack of a stretch without a place to fill, and of the whole route.
+        expect(Math.abs(filled - out - route.leftOver.value)).toBeLessThanOrEqual(2.001e-9 * out);
       }),
     );
   });

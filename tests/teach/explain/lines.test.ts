@@ -166,6 +166,22 @@ describe("the working of a formula", () => {
   });
 });
 
+describe("what a limit leaves", () => {
+  it("is below zero where more went down: 2.5 - (0.9 + 0.9 + 0.9) = -0.2", () => {
+    const pounds = (value: number) => quantity(value, "lb/1000 ft2", "N");
+    const [first, second, third] = [0.9, 0.9, 0.9].map(pounds) as [never, never, never];
+    const lines = derivationText(
+      explain("nitrogen-left-of-three", { cap: pounds(2.5), first, second, third }),
+    ).split("\n");
+    expect([lines[5], lines[7]]).toEqual(["L = C − (a + b + c)", "L = -0.2 lb N/1,000 ft²"]);
+    const [last, more] = [0.9, 1.8].map(pounds) as [never, never];
+    const two = derivationText(
+      explain("nitrogen-left-of-two", { cap: pounds(2.5), first: last, second: more }),
+    ).split("\n");
+    expect([two[4], two[6]]).toEqual(["L = C − (a + b)", "L = -0.2 lb N/1,000 ft²"]);
+  });
+});
+
 describe("a working as Markdown", () => {
   const working = explain("course-time", { course: quantity(100, "ft"), speed: quantity(3, "mi/h") });
   it("has a heading, the equation as TeX, and the end in bold", () => {
