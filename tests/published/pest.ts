@@ -127,7 +127,8 @@ export const pestChecks: readonly PublishedCheck[] = [
     compute: () => [
       boundOf(1, (value) => favors("°C", value, 24, 23, 99)),
       boundOf(1, (value) => favors("°C", 35, 24, value, 99)) + 1,
-      boundOf(1, (value) => favors("°C", 35, 24, 23, value)),
+      // 1 % of humidity is refused: it would be a share
+      boundOf(1, (value) => value > 1 && favors("°C", 35, 24, 23, value)),
       boundOf(1, (value) => favors("°C", 35, value, 23, 99)),
     ],
   },
