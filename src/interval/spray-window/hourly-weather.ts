@@ -1,5 +1,5 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
-import { notShare } from "../../numeric/house.js";
+import { notShares } from "../../numeric/house.js";
 import { counted, described, unitInWords } from "../../quantity/house.js";
 import {
   allOf,
@@ -155,12 +155,12 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
   });
   const refused = checks();
   const [common, min, max] = bounds[name];
+  const percents: number[] = [];
   for (const [i, value] of read.values.entries()) {
     if (value === null) continue;
     const figure = quantityOf(value, read.unit, "none", `${name}.values[${i}]`);
     const same = numberIn(figure, common);
-    // 0.65 where 65 % was meant
-    if (name === "humidity") refused.run(() => notShare(same, `humidity.values[${i}]`));
+    percents.push(same);
     if (same >= min - 1e-9 && same <= max + 1e-9) continue;
     refused.run(() =>
       outOfRange(
@@ -170,6 +170,8 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
       ),
     );
   }
+  // hours of 0.65 where 65 % was meant
+  if (name === "humidity") refused.run(() => notShares(percents, "humidity.values"));
   refused.done();
   return { unit: read.unit, values: read.values, ...(read.height && { height: read.height }) };
 };
