@@ -198,13 +198,14 @@ export const calendarConstants: readonly ConstantCheck[] = [
     {
       room,
       reached: "from memory",
-      source: "SI brochure: 0 K is -273.15 °C, -459.67 °F; water boils at 100 °C, 212 °F",
+      source:
+        "the coldest air, -89.2 °C at Vostok, and the hottest, 56.7 °C in Death Valley, to the next ten in °C",
     },
     [
-      ["coldest, °C", -273.15, () => edge((t) => goes(() => temperatures("°C", t, 20)), 0, -300)],
-      ["hottest, °C", 100, () => edge((t) => goes(() => temperatures("°C", 0, t)), 20, 150)],
-      ["coldest, °F", -459.67, () => edge((t) => goes(() => temperatures("°F", t, 20)), 0, -500)],
-      ["hottest, °F", 212, () => edge((t) => goes(() => temperatures("°F", 0, t)), 20, 300)],
+      ["coldest, °C", -90, () => edge((t) => goes(() => temperatures("°C", t, 20)), 0, -300)],
+      ["hottest, °C", 60, () => edge((t) => goes(() => temperatures("°C", 0, t)), 20, 150)],
+      ["coldest, °F", -130, () => edge((t) => goes(() => temperatures("°F", t, 20)), 0, -500)],
+      ["hottest, °F", 140, () => edge((t) => goes(() => temperatures("°F", 0, t)), 20, 300)],
     ],
   ),
 ];

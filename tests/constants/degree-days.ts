@@ -160,27 +160,27 @@ export const degreeDayConstants: readonly ConstantCheck[] = [
     {
       room,
       reached: "from memory",
-      source: "SI brochure: absolute zero is -273.15 °C; water boils at 100 °C, above all air and soil",
+      source: "the coldest air, -89.2 °C at Vostok, and bare soil of some 70 °C: no kernel knows its sensor",
     },
     [
       [
         "coldest day of a kernel, °C",
-        -273.15,
+        -90,
         () => edge((t) => goes(() => day(20, t, { method: "simple average", baseC: 0 })), 0, -300),
       ],
       [
         "hottest day of a kernel, °C",
-        100,
+        75,
         () => edge((t) => goes(() => day(t, 0, { method: "simple average", baseC: 0 })), 20, 150),
       ],
       [
         "coldest base of a kernel, °C",
-        -273.15,
+        -90,
         () => edge((baseC) => goes(() => day(20, 0, { method: "simple average", baseC })), 0, -300),
       ],
       [
         "hottest base of a kernel, °C",
-        100,
+        75,
         () => edge((baseC) => goes(() => day(20, 0, { method: "simple average", baseC })), 20, 150),
       ],
     ],
