@@ -69,3 +69,18 @@ describe("what the ledger has of a treatment counts on the parts that it is plan
     expect(told(["north pitch", "south pitch"], { applied: ["2026-03-25"] })).toEqual([]);
   });
 });
+
+test("a limit that one part has used up holds nothing back on another: 1.8 + 0.5 lb on the south pitch, 0.5 on the north", () => {
+  const n = (value: number) => ({ value, unit: "lb/1000 ft2" as const, of: "N" as const });
+  const source = "plan of the park (invented)";
+  const days = (parts: readonly string[]) =>
+    schedule({
+      season: { from: "2026-04-01", to: "2026-05-31" },
+      limits: [{ kind: "amount", amount: n(2), per: "calendar year", source }],
+      treatments: [{ id: "feed", parts, puts: { supplies: [n(0.5)] } }],
+      ledger: ledger([{ id: "a", date: "2026-03-01", parts: ["south pitch"], supplies: [n(1.8)] as never }]),
+    }).visits.map(({ date }) => date);
+  expect(days(["north pitch"])).toEqual(["2026-04-01"]);
+  expect(days(["south pitch"])).toEqual([]);
+  expect(days(["north pitch", "south pitch"])).toEqual([]);
+});
