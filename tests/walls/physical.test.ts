@@ -12,6 +12,7 @@ import {
   ledger,
   limeProductRate,
   limeQuality,
+  mowAtHeight,
   netShortwaveRadiation,
   onWetBasis,
   psychrometricConstantKPaPerC,
@@ -210,6 +211,12 @@ const rows: readonly Row[] = [
     () => outlook([72, 0.5, 80, 70, 80]),
   ],
   ["a share for the CCE of a record", "quality.CCE", () => lime(0.875), () => lime(87.5)],
+  [
+    "mm under in, of a mower",
+    "cut",
+    () => mowAtHeight({ cut: quantity(75, "in") }),
+    () => mowAtHeight({ cut: quantity(14, "in") }),
+  ],
   ["uS/cm under dS/m", "second", () => salt(15_000), () => salt(55)],
 ];
 

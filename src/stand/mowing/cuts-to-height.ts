@@ -1,5 +1,6 @@
 import { allOf, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { given, type Length, lengthAt, optional } from "../read.js";
+import { cutAt } from "./cut-at.js";
 
 /**
  * The cuts that bring grass down that has grown too tall, none taking more than the share of the leaf:
@@ -29,7 +30,7 @@ export const cutsToHeight = (input: {
   const record = expectFields(input, ["standing", "cut", "share"]);
   const { standing, cut, share } = allOf({
     standing: () => lengthAt(record.standing, "standing"),
-    cut: () => lengthAt(record.cut, "cut"),
+    cut: () => cutAt(record.cut),
     share: () => optional(record.share, (value) => expectNumber(value, "share", { above: 0, below: 1 })),
   });
   const low = cut.in(standing.unit as "in");
@@ -73,7 +74,7 @@ export const shootGrowth = (input: {
 }): Quantity<"length/time", "none"> => {
   const record = expectFields(input, ["cut", "standing", "time"]);
   const { cut, standing, days } = allOf({
-    cut: () => lengthAt(record.cut, "cut"),
+    cut: () => cutAt(record.cut),
     standing: () => lengthAt(record.standing, "standing"),
     days: () => given(record.time, "time", "time", "none").in("d"),
   });

@@ -9,6 +9,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { type Length, lengthAt, optional } from "../read.js";
+import { cutAt } from "./cut-at.js";
 
 /** A height of cut, and the growth that the rule leaves between two mowings, in the unit of the height. */
 export interface CutAndGrowth {
@@ -19,7 +20,7 @@ export interface CutAndGrowth {
 /** Reads a height of cut and a share out of a record whose fields are known already. */
 export const growthFor = (record: { readonly cut?: unknown; readonly share?: unknown }): CutAndGrowth => {
   const { cut, share } = allOf({
-    cut: () => lengthAt(record.cut, "cut"),
+    cut: () => cutAt(record.cut),
     share: () => optional(record.share, (value) => expectNumber(value, "share", { above: 0, below: 1 })),
   });
   // A share of one third is half the height, without the rounding of 1/3.
