@@ -123,6 +123,14 @@ const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, 
       );
 };
 
+/** A job that a server did not take apart is still text. */
+const jobRecord = (input: unknown): unknown =>
+  expectRecord(
+    plainCopy(input),
+    "job",
+    typeof input === "string" ? "a job as a record, which JSON.parse makes of a text" : "a job",
+  );
+
 /**
  * Reads a job, whatever it is, and checks all of it; what is wrong goes to `problems`, each with its path. Where there
  * are any, the job lacks what could not be read, and only its `treatments` and `sprayer` may be looked at.
@@ -130,13 +138,7 @@ const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, 
  * @throws RatewrightError where the input is no record of plain data
  */
 export const readJob = (input: unknown, problems: Checks): ReadJob => {
-  const top = problems.run(() =>
-    expectRecord(
-      plainCopy(input),
-      "job",
-      typeof input === "string" ? "a job as a record, which JSON.parse makes of a text" : "a job",
-    ),
-  ) as Job | undefined;
+  const top = problems.run(() => jobRecord(input)) as Job | undefined;
   if (top === undefined) problems.done();
   const job = top as Job;
   for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });

@@ -43,9 +43,10 @@ export const offeredTexts: Readonly<Record<string, string>> = {
 `,
   area: `
 43560 ft2 = 43.56 K | 43.56k sq ft | (43,560 sq ft)
-43000 ft2 = 43k
+43000 ft2 ; 43000 m2 = 43k
 43500 ft2 = 43.5 M
-12000 ft2 = 12 thousand | twelve thousand sq ft
+12000 ft2 ; 12000 m2 = 12 thousand
+12000 ft2 = twelve thousand sq ft
 1 acre = 1 A | 1 acre (43,560 sq ft) | an acre | one acre
 1 acre ; 100 m2 = 1 a
 1.5 acre = 1.5 acers | an acre and a half | one and a half acres | 1 and a half acres | 1 and 1/2 acres
@@ -61,7 +62,8 @@ export const offeredTexts: Readonly<Record<string, string>> = {
 2.5 acre ; 250 m2 = 2 1/2 a
 1.25 ha ; 125 ha = 1,25 ha
 5000 ft2 = 50 x 100 ft | 50' x 100' | 50ft x 100ft | 50 by 100 feet | 50 ft. x 100 ft. | 50'x100' | 50 X 100 FT
-5000 ft2 = 50 ft wide x 100 ft long | 50*100 ft | 50 feet times 100 feet | 5k | 5K ft2 | 5 k sq. ft. | 5k sq.ft
+5000 ft2 = 50 ft wide x 100 ft long | 50*100 ft | 50 feet times 100 feet | 5K ft2 | 5 k sq. ft. | 5k sq.ft
+5000 ft2 ; 5000 m2 = 5k
 5000 ft2 = 5000 ft | 5000' | 5000 feet | 5000 sqr ft | 5000 Sq/Ft | 5000 sq/ft | 5000 sqaure feet | 5000 squre feet
 5000 ft2 = 50 ft x 100 ft | 50 ft by 100 ft
 10 acre = 10 A.

@@ -252,7 +252,7 @@ describe("siteArea", () => {
     expect(complaints(untyped(siteArea, site))).toEqual([
       "unit/mismatch parts[1].length",
       "range parts[1].width",
-      "type parts[2].widths[1]",
+      "not-finite parts[2].widths[1].value",
       "conflict parts[3].points",
       "type parts[4].shape",
       "type parts[5]",
