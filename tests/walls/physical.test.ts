@@ -194,7 +194,7 @@ const rows: readonly Row[] = [
   ["a strength of 5000 %", "strength", () => pond(5000), () => pond(100)],
   [
     "shares in a column of humidity",
-    "humidity.values[0]",
+    "humidity.values",
     () => record("humidity", "%", 0.65),
     () => record("humidity", "%", 3),
   ],
