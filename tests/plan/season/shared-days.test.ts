@@ -85,6 +85,25 @@ describe("a visit to share", () => {
 });
 
 describe("what a schedule tells", () => {
+  test("why an application without an interval is not on its first day: 2 May 2026 is a Saturday", () => {
+    const { visits } = schedule({
+      season: { ...season, from: "2026-05-02" },
+      avoid: { weekdays: [6, 7] },
+      treatments: [{ id: "a" }],
+    });
+    const told = visits.flatMap(({ date, applications }) =>
+      applications.map(({ reasons }) => [date, ...reasons.map(({ text }) => text)]),
+    );
+    expect(told).toEqual([
+      [
+        "2026-05-04",
+        "Wanted from 2026-05-02 to 2026-05-31.",
+        "2026-05-02 is avoided: a Saturday.",
+        "2026-05-03 is avoided: a Sunday.",
+      ],
+    ]);
+  });
+
   test("no day where one of two limits is never kept, though the other is later", () => {
     const plan: SeasonPlan = {
       season,
