@@ -56,6 +56,7 @@ const byHand: readonly Cell[] = [
   ["S at 80, in", 2.5, () => storm(3, "0.2 S").retention.in("in")],
   ["Ia at 80, in", 0.5, () => storm(3, "0.2 S").initialAbstraction.in("in")],
   ["Q of 3 in at 80, in", 1.25, () => storm(3, "0.2 S").runoff.in("in")],
+  ["Q of 3 in at 80, % of the rain", 125 / 3, () => storm(3, "0.2 S").share.in("%")],
   ["S at 80 for 0.05 S, in", retention, () => storm(3, "0.05 S").retention.in("in")],
   ["Ia at 80 of 0.05 S, in", 0.05 * retention, () => storm(3, "0.05 S").initialAbstraction.in("in")],
   [

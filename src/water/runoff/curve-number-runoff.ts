@@ -1,5 +1,5 @@
 import { fixedApart } from "../../numeric/house.js";
-import { type Citation, type Finding, frozen } from "../../quantity/index.js";
+import { type Citation, type Finding, frozen, numberIn } from "../../quantity/index.js";
 import {
   type Area,
   area,
@@ -65,8 +65,10 @@ const kept = (curveNumber: number, by: InitialAbstraction): { readonly s: number
 const depthOf = (rain: number, { s, ia }: { readonly s: number; readonly ia: number }): number =>
   rain > ia ? (rain - ia) ** 2 / (rain - ia + s) : 0;
 
+const inMm = (inches: number): number => numberIn({ value: inches, unit: "in" }, "mm");
+
 const byTheOther = (inches: number, metric: boolean): Finding => {
-  const [value, unit] = metric ? [inches * 25.4, "mm"] : [inches, "in"];
+  const [value, unit] = metric ? [inMm(inches), "mm"] : [inches, "in"];
   return {
     code: "water/small-storm",
     severity: "note",
@@ -127,7 +129,7 @@ export const curveNumberRunoff = (input: {
   const metric = isMetric(q.rain.unit);
   const other = runoff > 0 ? 0 : depthOf(rain, kept(q.curveNumber, "0.05 S"));
   const told = (inches: number): Length =>
-    metric ? made(inches * 25.4, "mm", "length") : made(inches, "in", "length");
+    metric ? made(inMm(inches), "mm", "length") : made(inches, "in", "length");
   return {
     type: "curve-number-runoff",
     version: 1,
@@ -144,5 +146,5 @@ export const curveNumberRunoff = (input: {
 
 const volumeOn = (ground: Area, inches: number): Volume =>
   isMetric(ground.unit)
-    ? made(inches * 25.4 * ground.in("m2"), "L", "volume", "water")
+    ? made(inMm(inches) * ground.in("m2"), "L", "volume", "water")
     : made((inches * ground.in("ft2") * 144) / 231, "gal", "volume", "water");

@@ -45,12 +45,15 @@ const textbook: Citation = /* @__PURE__ */ frozen({
   where: "below table 6-1",
 });
 
+/** How far curve numbers may lie apart before one for all of them makes too little. */
+const usual = 5;
+
 const farApart = (between: number): Finding => ({
   code: "water/curve-numbers-apart",
   severity: "caution",
   path: "parts",
-  params: { between, usual: 5 },
-  text: `The curve numbers of the parts lie ${Math.round(between)} apart. Above 5, one number for all of them makes too little runoff: take curveNumberRunoff of each part with its area, and add up the volumes.`,
+  params: { between, usual },
+  text: `The curve numbers of the parts lie ${Math.round(between)} apart. Above ${usual}, one number for all of them makes too little runoff: take curveNumberRunoff of each part with its area, and add up the volumes.`,
   source: textbook,
 });
 
@@ -93,6 +96,6 @@ export const weightedCurveNumber = (input: {
     type: "weighted-curve-number",
     version: 1,
     value: parts.reduce((sum, { squareMeters, value }) => sum + (squareMeters / whole) * value, 0),
-    findings: exceeds(between, 5) ? [farApart(between)] : [],
+    findings: exceeds(between, usual) ? [farApart(between)] : [],
   };
 };
