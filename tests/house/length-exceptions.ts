@@ -32,7 +32,7 @@ export const longerFiles: Readonly<Record<string, number>> = {
   "tests/spray/active/active.test.ts": 450,
   "tests/spray/calibration/calibration.test.ts": 340,
   "tests/spray/nozzle/tips.test.ts": 390,
-  "tests/spread/calibration/calibration.test.ts": 460,
+  "tests/spread/calibration/calibration.test.ts": 471,
   "tests/spread/overlap/overlap.test.ts": 430,
   "tests/spread/pattern/pattern.test.ts": 350,
   "tests/stand/cover/cover-over-time.test.ts": 400,
