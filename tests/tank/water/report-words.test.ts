@@ -219,10 +219,9 @@ describe("ammonium sulfate", () => {
     });
     expect(of({ ...input, ammoniumSulfate: pounds(0.992) }, "water/sulfate-below-minimum")).toEqual([]);
     const below = only({ ...input, ammoniumSulfate: pounds(0.5) }, "water/sulfate-below-minimum");
-    expect(below.severity).toBe("warning");
     // 1 lb per 100 gal is 453.59237 g in 378.5411784 L, 119.826 g per 100 L
-    expect(below.text).toBe(
-      "The mix has 0.5 lb of ammonium sulfate per 100 gal (59.9 g per 100 L), less than the 0.992 lb (119 g) that the published equation gives as the minimum for this water.",
+    expect(`${below.severity}: ${below.text}`).toBe(
+      "warning: The mix has 0.5 lb of ammonium sulfate per 100 gal (59.9 g per 100 L), less than the 0.992 lb (119 g) that the published equation gives as the minimum for this water.",
     );
     // Who weighs in grams reads grams first: 0.5 g/L are 50 g in 100 L, 50 / 119.826 = 0.417 lb in 100 gal
     const inGrams = {
