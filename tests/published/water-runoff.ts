@@ -1,5 +1,5 @@
 import { quantity } from "../../src/quantity/index.js";
-import { curveNumber, curveNumberRunoff, weightedCurveNumber } from "../../src/water/index.js";
+import { curveNumberRunoff } from "../../src/water/index.js";
 import { to } from "./answer.js";
 import type { PublishedCheck, Source } from "./check.js";
 
@@ -30,12 +30,12 @@ const table: readonly (readonly [rain: number, ...runoff: number[]])[] = [
 ];
 const columns = [55, 70, 80, 90];
 
-const tr55 = (where: string, url: string): Source => ({
+const tr55 = (where: string, url?: string): Source => ({
   title: "Urban Hydrology for Small Watersheds (TR-55)",
   publisher: "US Soil Conservation Service",
   year: 1986,
   where,
-  url,
+  ...(url !== undefined && { url }),
 });
 const inches = (value: number) => quantity(value, "in");
 
@@ -46,7 +46,6 @@ export const waterRunoffChecks: readonly PublishedCheck[] = [
     formulas: ["curveNumberRunoff"],
     source: tr55(
       "table 2-1, runoff depth for selected curve numbers and rainfall amounts: four of its columns, as the tests of a public program carry it",
-      "https://github.com/WikiWatershed/tr-55",
     ),
     reached: "read",
     given: "rain of 1 to 15 in on curve numbers of 55, 70, 80 and 90",
@@ -85,37 +84,5 @@ export const waterRunoffChecks: readonly PublishedCheck[] = [
     given: "127 mm of rain, a curve number of 75",
     answers: [to("mm", 62.2, 0.1)],
     compute: () => [curveNumberRunoff({ rain: quantity(127, "mm"), curveNumber: 75 }).runoff.in("mm")],
-  },
-  {
-    entry: "water-103",
-    formulas: ["curveNumberRunoff"],
-    source: {
-      title: "Fundamentals of engineering review: hydrology",
-      publisher: "a university course on a platform of online courses",
-      where: "first example of the curve number method",
-      url: "https://zh.coursera.org/lecture/fe-exam/hydrology-97ORE",
-    },
-    reached: "read",
-    given: "8 in of rain, a storage S of 0.5 in",
-    answers: [to("in", 7.43, 0.01)],
-    compute: () => [curveNumberRunoff({ rain: inches(8), curveNumber: 1000 / (0.5 + 10) }).runoff.in("in")],
-  },
-  {
-    entry: "water-104",
-    formulas: ["weightedCurveNumber", "curveNumber"],
-    source: tr55(
-      "example 2-1, as a copy prints it; the answer remembered",
-      "https://docsbay.net/note-on-the-work-sheet-table-2-2-is-the-runoff-curve-number-tables",
-    ),
-    reached: "from memory",
-    given: "grass in good condition, 75 acres of soil group B and 175 acres of group C",
-    answers: [to("curve number", 70, 1)],
-    compute: () => {
-      const part = (acres: number, soilGroup: "B" | "C") => ({
-        area: quantity(acres, "acre"),
-        curveNumber: curveNumber({ cover: "open space, good", soilGroup }),
-      });
-      return [weightedCurveNumber({ parts: [part(75, "B"), part(175, "C")] }).value];
-    },
   },
 ];

@@ -1,5 +1,5 @@
 import { quantity } from "../../src/quantity/index.js";
-import { pressureHead, pressureOfHeight, pumpPower } from "../../src/water/index.js";
+import { pressureOfHeight, pumpPower } from "../../src/water/index.js";
 import { to } from "./answer.js";
 import type { PublishedCheck, Source } from "./check.js";
 
@@ -44,26 +44,6 @@ export const waterSupplyChecks: readonly PublishedCheck[] = [
     note: "the program prints 100.2; the slope is read from a nomograph to two digits",
   },
   {
-    entry: "pump-012",
-    formulas: ["pumpPower"],
-    source: {
-      title: "Pumping water: required horsepower",
-      publisher: "a reference page of engineering",
-      where: "example",
-      url: "https://engineeringtoolbox.com/pumping-water-horsepower-d_753.html",
-    },
-    reached: "read",
-    given: "20 gpm lifted by 20 ft, without losses",
-    answers: [to("hp", 0.1, 0.01)],
-    compute: () => [
-      pumpPower({
-        flow: quantity(20, "gal/min", "water"),
-        head: quantity(20, "ft"),
-        efficiency: whole,
-      }).waterHorsepower,
-    ],
-  },
-  {
     entry: "water-090",
     formulas: ["pressureOfHeight"],
     source: companion("chapter 2, example 2.2 (page 30 of the book)"),
@@ -71,20 +51,5 @@ export const waterSupplyChecks: readonly PublishedCheck[] = [
     given: "points 5, 30 and 45 m below the water level",
     answers: [to("kPa at 5 m", 49, 1), to("kPa at 30 m", 294, 1), to("kPa at 45 m", 441, 1)],
     compute: () => [5, 30, 45].map((m) => pressureOfHeight({ height: quantity(m, "m") }).in("kPa")),
-  },
-  {
-    entry: "water-091",
-    formulas: ["pressureHead"],
-    source: {
-      title: "Calculating horsepower requirements and sizing irrigation supply pipelines (B-6011)",
-      publisher: "Texas Agricultural Extension Service, as a page of answers repeats it",
-      where: "total dynamic head",
-      url: "https://faqs.tips/post/how-can-i-calculate-energy-consumption-of-pump-in-micro-channel-or-micro-pipe.html",
-    },
-    reached: "read",
-    kind: "transcription",
-    given: "1 psi",
-    answers: [to("ft of water", 2.31, 0.01)],
-    compute: () => [pressureHead({ pressure: quantity(1, "psi") }).in("ft")],
   },
 ];

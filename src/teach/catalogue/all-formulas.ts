@@ -18,6 +18,7 @@ import { siteGround } from "../ground/site-ground.js";
 import { siteAreas, siteLengths } from "../ground/site-lengths.js";
 import { siteMaterials } from "../ground/site-materials.js";
 import { siteShapes } from "../ground/site-shapes.js";
+import { soilCores } from "../ground/soil-core.js";
 import { mowing } from "../ground/stand.js";
 import { planting } from "../ground/stand-planting.js";
 import { clippings, turfWork } from "../ground/stand-work.js";
@@ -56,7 +57,7 @@ export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]
   stand: [...mowing, ...clippings, ...planting, ...turfWork],
   price: money,
   plan: stock,
-  soil: [...soilBases, ...soilContents, ...nutrientInLeaf, ...limeAndSulfur, ...saltyWater],
+  soil: [...soilBases, ...soilCores, ...soilContents, ...nutrientInLeaf, ...limeAndSulfur, ...saltyWater],
   interval: [...growth, ...decay],
   weather: [...humidAir, ...lightOfDay, ...windNearGround],
   pest: diseaseWeather,

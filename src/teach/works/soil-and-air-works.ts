@@ -102,6 +102,18 @@ export const cornellQuotient: Citation = /* @__PURE__ */ frozen({
   where: "range of the values",
   url: "https://turf.cals.cornell.edu/pests-and-weeds/environmental-impact-quotient-eiq-explained/",
 });
+export const davisCores: Citation = /* @__PURE__ */ frozen({
+  title: "Practice problems: porosity and bulk density",
+  publisher: "University of California, Davis, Soil Science 100",
+  where: "problems 1, 6 and 9",
+  url: "https://lawr.ucdavis.edu/classes/ssc100/probsets/pset01.html",
+});
+export const courseWaterProblems: Citation = /* @__PURE__ */ frozen({
+  title: "Water problems: problem set",
+  publisher: "a university course in soils, PLSOIL 105 and 106",
+  where: "worked example, question 1",
+  url: "https://studylib.net/doc/18855260/water-problems--problem-set",
+});
 export const stewardshipMean: Citation = /* @__PURE__ */ frozen({
   title: "Spray gun calibration",
   publisher: "Pesticide Environmental Stewardship (university consortium)",
