@@ -1,6 +1,7 @@
 // Changes of programs that no test can notice, because what comes out is the same for every input, each with the reason.
 import { equivalentsInLessons } from "./equivalent-in-lessons.js";
 import { equivalentsInQuantity } from "./equivalent-in-quantity.js";
+import { equivalentsInTank } from "./equivalent-in-tank.js";
 
 /** One change, by what stood there and what was put in its place. */
 export interface Equivalent {
@@ -16,6 +17,7 @@ export interface Equivalent {
 export const equivalents: readonly Equivalent[] = [
   ...equivalentsInQuantity,
   ...equivalentsInLessons,
+  ...equivalentsInTank,
   {
     file: "src/calendar/daily-temperatures.ts",
     was: "list.length > lastDay - firstDay",
@@ -216,42 +218,6 @@ export const equivalents: readonly Equivalent[] = [
     was: "b.compare(a) > 0",
     is: "b.compare(a) >= 0",
     why: "the same depth, in the unit of the rule",
-  },
-  {
-    file: "src/tank/order/loading-order.ts",
-    was: "consensusPlace(kind) <= own",
-    is: "consensusPlace(kind) < own",
-    why: "a kind of the same place is a like, and an order that names one has been asked for it before",
-  },
-  {
-    file: "src/tank/order/arranged.ts",
-    was: "a < b",
-    is: "a <= b",
-    why: "no two ids are the same",
-  },
-  {
-    file: "src/tank/order/order-findings.ts",
-    was: '"no published order decides; the ids are in alphabetical order"',
-    is: '""',
-    why: "of two kinds of one place no order puts one ahead, so that none is told to disagree",
-  },
-  {
-    file: "src/tank/published-orders/mixing-order-table.ts",
-    was: "a === b",
-    is: "false",
-    why: "no order adds a kind ahead of itself",
-  },
-  {
-    file: "src/tank/order/order-findings.ts",
-    was: "counts.against > counts.for",
-    is: "counts.against >= counts.for",
-    why: "a firm pair has five times as many one way as the other, and never as many",
-  },
-  {
-    file: "src/tank/order/product-steps.ts",
-    was: "afterStep === step",
-    is: "true",
-    why: "every published order that prints a wait prints it once, after its powders and granules",
   },
   {
     file: "src/spread/overlap/overlap-deposits.ts",

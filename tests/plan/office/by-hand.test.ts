@@ -1,13 +1,11 @@
 // The copy for the office from an order that is made by hand: what stands on it, line by line.
 import { describe, expect, test } from "vitest";
 import type { LimitTest, LimitUse } from "../../../src/limits/index.js";
-import { workOrderText } from "../../../src/plan/index.js";
 import { accountSections, alike, limitTexts, sourceText } from "../../../src/plan/office/account-section.js";
 import { officeSheet } from "../../../src/plan/office/office-sheet.js";
 import type { NutrientAccount } from "../../../src/plan/visit/nutrient-account.js";
 import { expectQuantity, quantity, quantityOf } from "../../../src/quantity/index.js";
 import { smallJob, soundOrder } from "../helpers.js";
-import { calm, tank } from "../watering/watering-job.js";
 
 const unit = "lb/1000 ft2";
 const rate = (value: number, of: string) =>
@@ -42,15 +40,6 @@ const use = (more: Partial<LimitUse> = {}, limit: Partial<LimitUse["limit"]> = {
   ...more,
 });
 const told = (...uses: readonly LimitUse[]) => limitTexts(uses, [], "US");
-
-test("a rate in the other system is told in fluid ounces: 3 L/ha are 101.442 fl oz on 107.639 thousand sq ft", () => {
-  const job = tank(calm, calm);
-  const [treatment] = job.treatments;
-  const mix = ["a", "b"].map((product) => ({ product, rate: { value: 3, unit: "L/ha", of: "product" } }));
-  const order = soundOrder({ ...job, treatments: [{ ...treatment, mix }] });
-  const text = workOrderText(order, { units: "US customary", copy: "office", width: 400 });
-  expect(text).toContain("A: 0.942 fl oz per 1,000 sq ft, label rate not given: not checked");
-});
 
 describe("a limit in a sentence", () => {
   test("what is used and what is left", () => {

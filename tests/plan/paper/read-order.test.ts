@@ -6,12 +6,9 @@ import { readOrder } from "../../../src/plan/paper/read-order.js";
 import { problemsOf } from "../../errors.js";
 
 const visit = JSON.parse(readFileSync(new URL("../sheet/whole-us.json", import.meta.url), "utf8"));
-const heat = {
-  method: "simple average",
-  base: { value: 0, unit: "°C" },
-  interval: { value: 200, unit: "°C d" },
-  source: "label (invented)",
-};
+const base = { value: 0, unit: "°C" };
+const interval = { value: 200, unit: "°C d" };
+const heat = { method: "simple average", base, interval, source: "label (invented)" };
 const days = Array.from({ length: 40 }, () => 15);
 const job = {
   ...visit,
@@ -295,8 +292,7 @@ describe("a stored order", () => {
   test("a period by days, by months, or from a day to a day", () => {
     for (const per of [{ days: 30 }, { months: 12 }, { from: "04-01", to: "09-30" }, "calendar year"])
       expect(told("nutrients[0].limits[0].limit.per", per), JSON.stringify(per)).toEqual([]);
-    expect(told("nutrients[0].limits[0].limit.per", { days: 1.5 }).length).toBe(1);
-    expect(told("nutrients[0].limits[0].limit.per", { months: "x" }).length).toBe(1);
-    expect(told("nutrients[0].limits[0].limit.per", { from: 5, to: "09-30" }).length).toBe(1);
+    for (const per of [{ days: 1.5 }, { months: "x" }, { from: 5, to: "09-30" }])
+      expect(told("nutrients[0].limits[0].limit.per", per)).toHaveLength(1);
   });
 });
