@@ -37,6 +37,7 @@ const compile = (): void => {
     format: "esm",
     target: "node20.10",
     sourcemap: "inline",
+    sourcesContent: false,
     // What lies beside a test is still found there.
     define: { "import.meta.url": "urlOfSource" },
     banner: {

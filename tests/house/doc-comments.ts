@@ -167,8 +167,15 @@ const throwing = (sources: Sources): ((path: string, name: string) => boolean) =
   };
 };
 
+let docs: readonly ExportedFunction[] | undefined;
+
 /** Every function that a room exports, with its doc comment. */
 export const exportedDocs = (): readonly ExportedFunction[] => {
+  docs ??= readDocs();
+  return docs;
+};
+
+const readDocs = (): readonly ExportedFunction[] => {
   const sources = allSources();
   const throwsFrom = throwing(sources);
   return [...rooms(), ...subpaths()].flatMap((room) => {

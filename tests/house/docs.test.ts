@@ -8,6 +8,8 @@ import {
 } from "../../src/quantity/index.js";
 import { drawn, pages } from "./docs-tables.js";
 import { read } from "./sources.js";
+// In this file, for both read the comments of all sources, which takes seconds.
+import "./doc-comment-rules.js";
 
 describe.each(pages)("%s", (page) => {
   it("shows what the library has: npm run docs:tables draws it", () => {

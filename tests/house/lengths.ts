@@ -24,6 +24,19 @@ const isGroupOfTests = (node: ts.Node): boolean =>
   ts.isCallExpression(node.parent) &&
   /^describe\b/.test(node.parent.expression.getText());
 
+/** A line on which a declaration begins or ends: within a function all lines are indented, or stand in a text. */
+const atTheEdge = /^(?:[}\])/]|(?:export|import|const|let|async|function|class|describe|it|test|await)\b)/;
+
+/** Whether a file may hold a function of more than so many lines: a look at its lines takes a tenth of reading it as code. */
+export const mayHoldLonger = (text: string, lines: number): boolean => {
+  let run = 0;
+  for (const line of text.split("\n")) {
+    run = atTheEdge.test(line) ? 0 : run + 1;
+    if (run > lines - 2) return true;
+  }
+  return false;
+};
+
 /** Every function with a body in a file, from its first line to its last, the groups of tests left out. */
 export const functionLengths = (path: string, text: string): FunctionLength[] => {
   const languageVersion = ts.ScriptTarget.Latest;
