@@ -61,10 +61,12 @@ export const wholePackets = (input: {
   };
 };
 
-/** An area to four figures: 9,170 m2, 1.284 ha, 45,300 ft2. */
-const treated = ({ value, unit }: Quantity<"area", NeutralSubstance>): string => {
-  const [size, told] = unit === "m2" && value >= 10_000 ? [value / 10_000, "ha"] : [value, unit];
-  return `${String(Number(size.toPrecision(4))).replace(/\B(?=(\d{3})+$)/g, ",")} ${told}`;
+/** An area to four figures: 9,170 m2, 1.284 ha, 45,300 ft2; a part of an acre in square feet. */
+const treated = (area: Quantity<"area", NeutralSubstance>): string => {
+  const { value, unit } = area;
+  const told = unit === "m2" && value >= 10_000 ? "ha" : unit === "acre" && value < 1 ? "ft2" : area.unit;
+  const figures = String(Number(numberIn(area, told).toPrecision(4)));
+  return `${figures.includes(".") ? figures : figures.replace(/\B(?=(\d{3})+$)/g, ",")} ${told}`;
 };
 
 const partOfPacket = (

@@ -190,6 +190,19 @@ describe("packets", () => {
       )[0]?.text;
     expect(told(120)).toContain("One packet treats 1.181 ha at");
     expect(told(200)).toContain("One packet treats 7,087 m2 at");
+    // 5 oz at 87 oz/acre are 5/87 of an acre, 2,503.4 ft2
+    const acres = {
+      ...sprayJob(87, "oz/acre", {
+        form: "dry",
+        formulation: "water-soluble packet",
+        packetSize: { value: 5, unit: "oz" },
+      }),
+      site: {
+        name: "pitch",
+        parts: [{ name: "pitch", shape: "measured", area: { value: 0.2, unit: "acre" } }],
+      },
+    };
+    expect(found(acres as never, "packet/")[0]?.text).toContain("One packet treats 2,503 ft2 at");
   });
   test("three loads are told by name, and that there are more", () => {
     const job = packets(1);
