@@ -45,7 +45,6 @@ const hawkins: Citation = /* @__PURE__ */ frozen({
   title: "Runoff curve number method: examination of the initial abstraction ratio",
   publisher: "Hawkins, Jiang, Woodward, Hjelmfelt and Van Mullem",
   year: 2002,
-  url: "https://vdocuments.site/hawkins-initial-abstraction-poncesdsu-figure-1-event-analysis-method-general.html",
 });
 
 const notChecked: readonly string[] = [
