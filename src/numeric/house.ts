@@ -1,6 +1,6 @@
 // What the floors above use of this room, and the world does not.
 
-export { expectBulkDensity, expectLiquidDensity } from "./number/densities.js";
+export { expectLiquidDensity, expectLooseDensity } from "./number/densities.js";
 export { eachOf, mostItems } from "./number/each-of.js";
 export { expectTravelSpeed } from "./number/expect-travel-speed.js";
 export { expectWithin } from "./number/expect-within.js";

@@ -56,5 +56,5 @@ export const expectLiquidDensity = <D extends Density>(density: D, path: string)
   within(density, path, liquid);
 
 /** The same for the bulk density of loose material. */
-export const expectBulkDensity = <D extends Density>(density: D, path: string): D =>
+export const expectLooseDensity = <D extends Density>(density: D, path: string): D =>
   within(density, path, loose);

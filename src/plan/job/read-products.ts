@@ -1,5 +1,5 @@
 import { readContents } from "../../ledger/house.js";
-import { expectBulkDensity, expectLiquidDensity } from "../../numeric/house.js";
+import { expectLiquidDensity, expectLooseDensity } from "../../numeric/house.js";
 import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, fertilizer } from "../../nutrient/index.js";
 import { withoutUndefined } from "../../quantity/house.js";
@@ -145,7 +145,7 @@ const readMeasures = (product: JobProduct, at: string, problems: Checks) => {
   return {
     fertilizer: read("analysis", () => fertilizerOf(product, product.analysis, at)),
     density: read("density", (path) =>
-      (product.form === "liquid" ? expectLiquidDensity : expectBulkDensity)(
+      (product.form === "liquid" ? expectLiquidDensity : expectLooseDensity)(
         expectQuantity(product.density, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
         path,
       ),

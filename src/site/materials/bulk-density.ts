@@ -1,4 +1,4 @@
-import { expectBulkDensity } from "../../numeric/house.js";
+import { expectLooseDensity } from "../../numeric/house.js";
 import {
   type Citation,
   checks,
@@ -25,7 +25,7 @@ export const densityOf = (input: unknown, path: string): BulkDensity => {
   const expected = 'a weight per volume, such as quantity(2700, "lb/yd3")';
   if (input === undefined) return fail("missing", path, input, expected);
   if (typeof input === "number") return fail("type", path, input, `${expected}: a number has no unit`);
-  return expectBulkDensity(
+  return expectLooseDensity(
     expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
     path,
   );

@@ -1,4 +1,4 @@
-import { expectBulkDensity } from "../../numeric/house.js";
+import { expectLooseDensity } from "../../numeric/house.js";
 import { allOf, expectFields, expectQuantity, type Quantity, quantity } from "../../quantity/index.js";
 import { coverVolume } from "../../site/index.js";
 import { moistureOf } from "./moisture.js";
@@ -55,7 +55,7 @@ export const compostAmount = (input: {
     depth: () =>
       expectQuantity(record.depth, { dimension: "length", of: "none", bound: "positive" }, "depth"),
     density: () =>
-      expectBulkDensity(
+      expectLooseDensity(
         expectQuantity(
           record.bulkDensity,
           { dimension: "mass/volume", of: "product", bound: "positive" },

@@ -1,4 +1,4 @@
-import { expectBulkDensity } from "../../numeric/house.js";
+import { expectLooseDensity } from "../../numeric/house.js";
 import { expectFields, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
@@ -74,7 +74,7 @@ export const hopperLoad = <S extends string>(hopper: {
     },
   );
   const { volume } = found;
-  const density = expectBulkDensity(found.bulkDensity, "bulkDensity");
+  const density = expectLooseDensity(found.bulkDensity, "bulkDensity");
   const metric = isMetric(volume.unit);
   const value = metric ? volume.in("m3") * density.in("kg/m3") : volume.in("ft3") * density.in("lb/ft3");
   return quantityOf<"mass", S>(above(value, "volume"), metric ? "kg" : "lb", volume.of, "volume");
@@ -109,7 +109,7 @@ export const hopperVolume = <S extends string>(input: {
     },
   );
   const { load } = found;
-  const density = expectBulkDensity(found.bulkDensity, "bulkDensity");
+  const density = expectLooseDensity(found.bulkDensity, "bulkDensity");
   const metric = /^(ug|mg|g|kg|t)$/.test(load.unit);
   const value = metric ? load.in("kg") / density.in("kg/m3") : load.in("lb") / density.in("lb/ft3");
   return quantityOf<"volume", S>(above(value, "load"), metric ? "m3" : "ft3", load.of, "load");

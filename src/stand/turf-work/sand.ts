@@ -1,4 +1,4 @@
-import { expectBulkDensity } from "../../numeric/house.js";
+import { expectLooseDensity } from "../../numeric/house.js";
 import {
   allOf,
   type Citation,
@@ -74,7 +74,7 @@ export const topdressing = (
     mm: () => layerOf(record.depth, record.perArea),
     density: () =>
       optional(record.density, (value) =>
-        expectBulkDensity(given(value, "density", "mass/volume", "none"), "density"),
+        expectLooseDensity(given(value, "density", "mass/volume", "none"), "density"),
       ),
   });
   const metric = isMetric(area.unit);

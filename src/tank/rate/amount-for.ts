@@ -1,4 +1,4 @@
-import { expectBulkDensity, expectLiquidDensity } from "../../numeric/house.js";
+import { expectLiquidDensity, expectLooseDensity } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -160,7 +160,7 @@ const densityOf = (
 ): Quantity<"mass/volume", "none"> =>
   input === undefined
     ? fail("missing", path, undefined, `a density: the rate is a ${top} and the product is ${form}`)
-    : (form === "dry" ? expectBulkDensity : expectLiquidDensity)(
+    : (form === "dry" ? expectLooseDensity : expectLiquidDensity)(
         expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path),
         path,
       );
